@@ -1,0 +1,156 @@
+// Package room is the place as built: rooms with named corners, the doorways
+// between them, and what stays where it is.
+//
+// A room of corners A, B, C, D is a ring in that order; an L-shaped one has a
+// corner that stands into the room. A doorway in wall A-B lies at a distance
+// from one of its corners. A hearth 60 in wide and 20 in deep against wall C-D
+// stays, and the floor goes round it.
+package room
+
+import (
+	"slices"
+
+	"strake/plane"
+	"strake/tape"
+)
+
+// Wall names a wall by its two corners, neighbours in a room's ring.
+type Wall [2]string
+
+// String is the wall as written: A-B.
+func (w Wall) String() string { return w[0] + "-" + w[1] }
+
+// Room is one room or closet: its corners in order round it. Corner names are
+// unique in a job.
+type Room struct {
+	Name      string
+	Corners   []string
+	Clockwise bool               // the order of Corners, seen from above; else counter-clockwise
+	Into      []string           // corners that stand into the room
+	Angles    map[string]float64 // inside angle in degrees, where not square
+}
+
+// Ring is the corners counter-clockwise seen from above, the first one first.
+func (r Room) Ring() []string {
+	out := slices.Clone(r.Corners)
+	if r.Clockwise && len(out) > 1 {
+		slices.Reverse(out[1:])
+	}
+	return out
+}
+
+// Turn is the inside angle of a corner in degrees: as given, else 270 where it
+// stands into the room and 90 elsewhere. Given tells which.
+func (r Room) Turn(corner string) (degrees float64, given bool) {
+	if a, ok := r.Angles[corner]; ok {
+		return a, true
+	}
+	if slices.Contains(r.Into, corner) {
+		return 270, false
+	}
+	return 90, false
+}
+
+// FindWall tells which room has wall w, and the wall's corners in that room's
+// counter-clockwise order; ok is false when no room has them as neighbours.
+func (s Sketch) FindWall(w Wall) (roomIndex int, ccw Wall, ok bool) {
+	for i, r := range s.Rooms {
+		ring := r.Ring()
+		for k, a := range ring {
+			b := ring[(k+1)%len(ring)]
+			if a == w[0] && b == w[1] || a == w[1] && b == w[0] {
+				return i, Wall{a, b}, true
+			}
+		}
+	}
+	return 0, w, false
+}
+
+// Point is a named place on a wall, for readings.
+type Point struct {
+	Name string
+	Wall Wall
+	From string // a corner of Wall
+	At   tape.Length
+}
+
+// Beyond says what lies on the other side of a doorway.
+type Beyond string
+
+// What may lie beyond a doorway.
+const (
+	BeyondRoom       Beyond = "room"        // another room of this job
+	BeyondFlush      Beyond = "flush floor" // tile or another floor, met flush
+	BeyondTransition Beyond = "transition"  // other flooring or carpet, under a transition strip
+	BeyondStair      Beyond = "stair"       // a stair head; the nosing is fastened there
+)
+
+// Doorway is an opening in a wall.
+type Doorway struct {
+	Name      string
+	Wall      Wall
+	From      string      // corner the distance is taken from
+	At        tape.Length // from that corner to the near jamb
+	Width     tape.Length // between the jambs
+	Thickness tape.Length // of the wall there
+	Undercut  bool        // boards pass under both jambs
+	Beyond    Beyond
+	OtherWall Wall        // BeyondRoom: the wall on the far side
+	OtherFrom string      // BeyondRoom
+	OtherAt   tape.Length // BeyondRoom: from that corner to the near jamb there
+	Ends      tape.Length // otherwise: how deep in the wall this floor ends
+}
+
+// StayKind says what it is that stays.
+type StayKind string
+
+// What may stay.
+const (
+	Hearth   StayKind = "hearth"
+	Tile     StayKind = "tile"
+	Column   StayKind = "column"
+	Register StayKind = "register"
+	Cabinet  StayKind = "cabinet"
+	Pipe     StayKind = "pipe"
+)
+
+// Meets says how the floor meets something that stays.
+type Meets string
+
+// The three ways.
+const (
+	MeetsFlush      Meets = "flush"      // fine joint at row ends, soft joint beside
+	MeetsGap        Meets = "gap"        // a gap like at a wall, under a cover
+	MeetsTransition Meets = "transition" // a strip overlaps the edge
+)
+
+// Stay is something that stays: by named corners that readings reach, or as a
+// rectangle set out from a wall.
+type Stay struct {
+	Name    string
+	Kind    StayKind
+	Meets   Meets
+	Cover   tape.Length // MeetsGap: what covers the gap (flange, collar, toe-kick); 0: the base and shoe
+	Corners []string    // by corners; else:
+	Wall    Wall
+	From    string
+	At      tape.Length // from that corner along the wall to its near side
+	Off     tape.Length // from the wall to its near edge, 0 when it stands against it
+	Width   tape.Length // along the wall
+	Depth   tape.Length // square to the wall
+}
+
+// Sketch is what exists, by name, before the readings give it a shape.
+type Sketch struct {
+	Rooms    []Room
+	Points   []Point
+	Doorways []Doorway
+	Stays    []Stay
+}
+
+// Built is the sketch with its corners in place: every corner and point on
+// the floor plan in mm.
+type Built struct {
+	Sketch
+	At map[string]plane.XY
+}
