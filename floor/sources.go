@@ -1,0 +1,195 @@
+package floor
+
+import (
+	"fmt"
+	"math"
+
+	"strake/limits"
+	"strake/plane"
+	"strake/room"
+	"strake/tape"
+)
+
+// source is a line that edges of the floor may lie on, with what it meets.
+type source struct {
+	name     string
+	kind     Kind
+	from, to plane.XY
+	cover    tape.Length // what covers a gap here
+}
+
+// overlap is how far a doorway reaches into its rooms before the union: rooms
+// that only touch do not always join once they are turned.
+const overlap = 1.0 // mm
+
+// parts are the outlines to add and to take away, and the lines of their edges.
+type parts struct {
+	add, less []outline
+	sources   []source
+	rooms     []RoomOutline
+	stays     []StayOutline
+}
+
+func (p *parts) line(name string, k Kind, cover tape.Length, a, b plane.XY) {
+	p.sources = append(p.sources, source{name, k, a, b, cover})
+}
+
+// gather makes the outlines of rooms, doorways and what stays.
+func gather(b room.Built, trim Trim) parts {
+	var p parts
+	cover := trim.Base + trim.Shoe
+	for _, r := range b.Rooms {
+		p.room(b, r, cover)
+	}
+	for _, d := range b.Doorways {
+		p.doorway(b, d, cover)
+	}
+	for _, s := range b.Stays {
+		p.stay(b, s, cover)
+	}
+	return p
+}
+
+func (p *parts) room(b room.Built, r room.Room, cover tape.Length) {
+	ring := r.Ring()
+	var o outline
+	for _, c := range ring {
+		o = append(o, b.At[c])
+	}
+	for i, c := range ring {
+		next := ring[(i+1)%len(ring)]
+		p.line("wall "+c+"-"+next, Wall, cover, b.At[c], b.At[next])
+	}
+	p.add = append(p.add, o)
+	p.rooms = append(p.rooms, RoomOutline{Name: r.Name, Names: ring, Corners: o})
+}
+
+// Jambs are the two jambs of a doorway on the line of its wall, in the
+// counter-clockwise order of that wall's room; ok is false when no room has
+// the wall.
+func Jambs(b room.Built, w room.Wall, from string, at, width tape.Length) (start, end plane.XY, ok bool) {
+	_, ccw, ok := b.FindWall(w)
+	if !ok {
+		return
+	}
+	a, c := b.At[ccw[0]], b.At[ccw[1]]
+	if c == a {
+		return start, end, false
+	}
+	u := c.Sub(a).Unit()
+	d := at.Millimetres()
+	if from == ccw[1] {
+		d = c.Sub(a).Len() - d - width.Millimetres()
+	}
+	return a.Add(u.Times(d)), a.Add(u.Times(d + width.Millimetres())), true
+}
+
+func (p *parts) doorway(b room.Built, d room.Doorway, cover tape.Length) {
+	s, e, ok := Jambs(b, d.Wall, d.From, d.At, d.Width)
+	if !ok || s == e {
+		return
+	}
+	jamb := Wall
+	if d.Undercut {
+		jamb = Jamb
+	}
+	farE, farS, through := plane.XY{}, plane.XY{}, false
+	if d.Beyond == room.BeyondRoom {
+		farE, farS, through = Jambs(b, d.OtherWall, d.OtherFrom, d.OtherAt, d.Width)
+	}
+	if !through {
+		out := e.Sub(s).Unit().Left().Times(-d.Ends.Millimetres()) // the wall lies to the right
+		farS, farE = s.Add(out), e.Add(out)
+		p.line("doorway "+d.Name, beyondKind(d.Beyond), 0, farS, farE)
+	} // else the other side's start is this side's end
+	if farS == s || farE == e {
+		return // ends at the face of the wall: the wall's own edge is split below
+	}
+	p.line("jamb of doorway "+d.Name, jamb, cover, s, farS)
+	p.line("jamb of doorway "+d.Name, jamb, cover, farE, e)
+	in := func(from, to plane.XY) plane.XY { return from.Add(from.Sub(to).Unit().Times(overlap)) }
+	o := outline{in(e, farE), in(s, farS), farS, farE}
+	if through {
+		o[2], o[3] = in(farS, s), in(farE, e)
+	}
+	p.add = append(p.add, o)
+}
+
+func (p *parts) stay(b room.Built, s room.Stay, cover tape.Length) {
+	o := stayOutline(b, s)
+	if len(o) < 3 {
+		return
+	}
+	if s.Cover > 0 {
+		cover = s.Cover
+	}
+	for i, a := range o {
+		p.line(s.Name, stayKind(s), cover, o[(i+1)%len(o)], a) // the floor is on the other side
+	}
+	p.less = append(p.less, o)
+	p.stays = append(p.stays, StayOutline{Name: s.Name, Kind: string(s.Kind), Corners: o})
+}
+
+// stayOutline is what stays, counter-clockwise: its corners, or a rectangle
+// set out from a wall. Against the wall it is drawn 1 mm into it, so that no
+// film of floor is left between.
+func stayOutline(b room.Built, s room.Stay) outline {
+	var o outline
+	if len(s.Corners) > 0 {
+		for _, c := range s.Corners {
+			o = append(o, b.At[c])
+		}
+	} else {
+		start, end, ok := Jambs(b, s.Wall, s.From, s.At, s.Width)
+		if !ok || start == end {
+			return nil
+		}
+		in := end.Sub(start).Unit().Left()
+		near := s.Off.Millimetres()
+		if s.Off == 0 {
+			near = -overlap
+		}
+		far := s.Off.Millimetres() + s.Depth.Millimetres()
+		o = outline{start.Add(in.Times(near)), end.Add(in.Times(near)), end.Add(in.Times(far)), start.Add(in.Times(far))}
+	}
+	if o.area() < 0 {
+		for i, j := 0, len(o)-1; i < j; i, j = i+1, j-1 {
+			o[i], o[j] = o[j], o[i]
+		}
+	}
+	return o
+}
+
+// onLine tells how well the step a to b lies on the source line: the greatest
+// distance of its ends from it, infinite when it runs the other way or beside.
+func (s source) onLine(a, b plane.XY) float64 {
+	d := s.to.Sub(s.from)
+	l := d.Len()
+	if l == 0 || d.Dot(b.Sub(a)) <= 0 {
+		return math.Inf(1)
+	}
+	u := d.Unit()
+	mid := a.Add(b).Times(0.5).Sub(s.from)
+	if t := mid.Dot(u); t < -overlap || t > l+overlap {
+		return math.Inf(1)
+	}
+	return math.Max(math.Abs(u.Cross(a.Sub(s.from))), math.Abs(u.Cross(b.Sub(s.from))))
+}
+
+// meet is the edge of the floor from a to b: the source it lies on says what
+// it meets. Later sources win ties: a hearth's face in a wall is the hearth's.
+func (p parts) meet(a, b plane.XY, lim limits.Limits) Edge {
+	best, at := math.Inf(1), -1
+	for i, s := range p.sources {
+		if d := s.onLine(a, b); d <= best+1e-6 && d < 0.05 {
+			best, at = math.Min(best, d), i
+		}
+	}
+	e := Edge{From: a, To: b, Name: fmt.Sprintf("edge at %.0f, %.0f mm", a.X, a.Y), Kind: Wall}
+	var cover tape.Length
+	if at >= 0 {
+		e.Name, e.Kind, cover = p.sources[at].name, p.sources[at].kind, p.sources[at].cover
+	}
+	e.Ends, e.Sides, e.InPlace = gaps(e.Kind, cover, lim)
+	return e
+}

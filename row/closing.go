@@ -1,0 +1,145 @@
+package row
+
+import (
+	"strake/floor"
+	"strake/limits"
+	"strake/tape"
+)
+
+// edge is an edge of the floor beside the rows, as the row lines meet it.
+//
+// With the floor above it (a lower edge), boards may reach down to reach and
+// must cover down to need: reach is the highest its least gap comes, need the
+// lowest of its greatest gap. need less reach is the play less the slant. With
+// the floor below it both are the other way up.
+type edge struct {
+	index       int
+	above       bool // the floor lies above the edge
+	reach, need tape.Length
+	slant, play tape.Length
+	run         tape.Length // its length along the rows
+	low, high   tape.Length // of the edge moved in by its least gap
+}
+
+// besides are the edges beside the rows that are left at the least gaps.
+func besides(a floor.Aligned) []edge {
+	seen := map[int]int{}
+	var out []edge
+	for r, ring := range a.Reach {
+		for i, p := range ring {
+			id := a.ReachEdge[r][i]
+			q := ring[(i+1)%len(ring)]
+			if id < 0 || !a.Edges[id].Beside || p.X == q.X {
+				continue
+			}
+			lo, hi := min(p.Y, q.Y), max(p.Y, q.Y)
+			if k, ok := seen[id]; ok {
+				out[k].low, out[k].high = min(out[k].low, lo), max(out[k].high, hi)
+				out[k].run += (q.X - p.X).Abs()
+				continue
+			}
+			seen[id] = len(out)
+			e := a.Edges[id]
+			out = append(out, edge{
+				index: id, above: q.X > p.X, low: lo, high: hi, run: (q.X - p.X).Abs(),
+				slant: (e.To.Y - e.From.Y).Abs(), play: e.Range.Play(),
+			})
+		}
+	}
+	for i := range out {
+		out[i].meet(a)
+	}
+	return out
+}
+
+// meet fills reach and need from the two insets; where the greatest gaps leave
+// nothing of the edge, its play is added to the reach.
+func (e *edge) meet(a floor.Aligned) {
+	first := true
+	for r, ring := range a.Need {
+		for i, p := range ring {
+			if a.NeedEdge[r][i] != e.index {
+				continue
+			}
+			q := ring[(i+1)%len(ring)]
+			lo, hi := min(p.Y, q.Y), max(p.Y, q.Y)
+			switch {
+			case first && e.above, !first && e.above && lo < e.need:
+				e.need = lo
+			case first, !e.above && hi > e.need:
+				e.need = hi
+			}
+			first = false
+		}
+	}
+	if e.above {
+		e.reach = e.high
+	} else {
+		e.reach = e.low
+	}
+	if first {
+		e.need = e.low + e.play
+		if !e.above {
+			e.need = e.high - e.play
+		}
+	}
+}
+
+// closing tells whether one rip can close the edge its whole length: its
+// slant, less its play, is under the pitch less the narrowest rip.
+func (e edge) closing(pitch tape.Length, lim limits.Limits) bool {
+	return e.slant-e.play < pitch-lim.NarrowestRip.Value
+}
+
+// rip is the narrowest width of the row against the edge when a row line lies
+// at offset: the pitch when a line lies in the play, so that a full board
+// closes it; 0 when the row runs out to a point.
+func (e edge) rip(offset, pitch tape.Length) tape.Length {
+	var past tape.Length // from need to the next row line inside the floor
+	if e.above {
+		past = mod(offset-e.need, pitch)
+	} else {
+		past = mod(e.need-offset, pitch)
+	}
+	if past == 0 {
+		past = pitch
+	}
+	spare := e.need - e.reach
+	if !e.above {
+		spare = -spare
+	}
+	return min(pitch, max(0, past+spare))
+}
+
+// under is the length of the edge, along the rows, where its row is narrower
+// than limit.
+func (e edge) under(offset, pitch, limit tape.Length) tape.Length {
+	if e.high == e.low {
+		if w := e.rip(offset, pitch); w < limit {
+			return e.run
+		}
+		return 0
+	}
+	// The width at height y is the distance to the next row line inside.
+	count := func(y tape.Length) tape.Length { // of heights up to y that are too near their line
+		if !e.above {
+			y = -y
+		}
+		d := y - offset
+		if !e.above {
+			d = y + offset
+		}
+		turns, rest := (d-mod(d, pitch))/pitch, mod(d, pitch)
+		return turns*limit + max(0, rest-(pitch-limit))
+	}
+	n := (count(e.high) - count(e.low)).Abs()
+	return tape.Length(float64(float64(n) / float64(e.high-e.low) * float64(e.run)))
+}
+
+// mod is a modulo m, never negative.
+func mod(a, m tape.Length) tape.Length {
+	if a %= m; a < 0 {
+		a += m
+	}
+	return a
+}

@@ -1,0 +1,89 @@
+package row
+
+import (
+	"fmt"
+	"math"
+
+	"strake/finding"
+	"strake/plane"
+	"strake/room"
+)
+
+// Wishes is what a person asked of the rows.
+type Wishes struct {
+	Direction  room.Wall // rows run along this wall; empty: no wish
+	Across     bool      // rows run square to Direction (or to the longest wall)
+	StartWall  room.Wall // the first row lies along this wall
+	RunThrough string    // rows run through this doorway
+	EdgeOn     string    // a row edge on this corner
+}
+
+// direction is which way the rows run, turned so that the first row lies at
+// the low side, with the reason in words.
+func direction(b room.Built, w Wishes) (plane.Dir, string, []finding.Finding) {
+	d, why, fs := along(b, w)
+	if w.Across {
+		d = plane.Dir(plane.XY(d).Left())
+		why = "square to that: " + why
+	}
+	if w.StartWall == (room.Wall{}) {
+		return d, why, fs
+	}
+	s, ok := wallDir(b, w.StartWall)
+	if !ok {
+		return d, why, append(fs, noWall("start wall", w.StartWall))
+	}
+	dot := plane.XY(d).Dot(plane.XY(s))
+	if dot < 0 {
+		d = d.Flip()
+	}
+	if math.Abs(dot) < math.Sqrt2/2 {
+		fs = append(fs, finding.Finding{Level: finding.Warn, Rule: "start wall", Where: "wall " + w.StartWall.String(),
+			Measured: "the rows end at this wall instead of lying along it",
+			Do:       "Choose a start wall that runs with the rows, or the other direction."})
+	}
+	return d, why + fmt.Sprintf("; first row along wall %s", w.StartWall), fs
+}
+
+func along(b room.Built, w Wishes) (plane.Dir, string, []finding.Finding) {
+	var fs []finding.Finding
+	if w.Direction != (room.Wall{}) {
+		if d, ok := wallDir(b, w.Direction); ok {
+			return d, fmt.Sprintf("rows along wall %s, as wished", w.Direction), nil
+		}
+		fs = append(fs, noWall("direction", w.Direction))
+	}
+	for _, dw := range b.Doorways {
+		if dw.Name == w.RunThrough && w.RunThrough != "" {
+			if d, ok := wallDir(b, dw.Wall); ok {
+				return plane.Dir(plane.XY(d).Left()), fmt.Sprintf("rows run through doorway %s, as wished", dw.Name), fs
+			}
+		}
+	}
+	best, length := room.Wall{}, -1.0
+	for _, r := range b.Rooms {
+		ring := r.Ring()
+		for i, a := range ring {
+			c := ring[(i+1)%len(ring)]
+			if l := b.At[c].Sub(b.At[a]).Len(); l > length+0.5 { // half a millimetre decides nothing
+				best, length = room.Wall{a, c}, l
+			}
+		}
+	}
+	d, _ := wallDir(b, best)
+	return d, fmt.Sprintf("rows along wall %s, the longest", best), fs
+}
+
+// wallDir is the direction of a wall with its room on the left.
+func wallDir(b room.Built, w room.Wall) (plane.Dir, bool) {
+	_, ccw, ok := b.FindWall(w)
+	if !ok || b.At[ccw[0]] == b.At[ccw[1]] {
+		return plane.Dir{X: 1}, false
+	}
+	return plane.DirOf(b.At[ccw[0]], b.At[ccw[1]]), true
+}
+
+func noWall(rule string, w room.Wall) finding.Finding {
+	return finding.Finding{Level: finding.Warn, Rule: rule, Where: "wall " + w.String(),
+		Measured: "no room has this wall", Do: "Name two neighbouring corners of a room."}
+}

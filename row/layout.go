@@ -1,0 +1,63 @@
+// Package row decides how the rows lie: which way, where the first one starts,
+// what is ripped, and which runs there are to fill.
+//
+// 142-1/2 in between the gaps and boards of 5 in: 28 rows leave 2-1/2 in over,
+// so 27 full rows and two rips of 3-3/4 in look better and cost no board more.
+package row
+
+import (
+	"strake/finding"
+	"strake/floor"
+	"strake/lay"
+	"strake/plane"
+	"strake/tape"
+)
+
+// Layout is the rows of a floor before any board is chosen.
+type Layout struct {
+	Dir      plane.Dir
+	Why      string // in words: why this direction and this start
+	Pitch    tape.Length
+	Offset   tape.Length // Y of a row line; the others are whole pitches away
+	Rows     int
+	Face     plane.Region // what the boards fill: Reach with straight rips where the play allows
+	Runs     []Run        // in the order of laying
+	Rips     []Rip        // one for each closing edge
+	Odd      []Odd        // edges beside the rows that are no closing edges
+	Findings []finding.Finding
+}
+
+// Rip is what is left of a board along a closing edge.
+type Rip struct {
+	Edge        string
+	Index       int // into Aligned.Edges
+	Kind        floor.Kind
+	Row         int
+	Above       bool        // the floor lies above the edge: a starter rip, else a closing one
+	Left, Right tape.Length // width at its two ends; both the pitch: a full board
+	Narrowest   tape.Length
+}
+
+// Odd is an edge too slanted for one rip: it leaves points at every offset.
+type Odd struct {
+	Edge  string
+	Index int         // into Aligned.Edges
+	Under tape.Length // length of it along which the row is under the narrowest rip
+}
+
+// Run is one unbroken stretch of a row, to be filled with boards.
+type Run struct {
+	Row, Part   int
+	Low, High   tape.Length  // Y of its strip
+	Shape       plane.Region // what the pieces fill, before its ends are cut: one outer ring, perhaps holes
+	Left, Right lay.EndRange
+	Must        []plane.Span // in each of them a joint must fall: something stays inside the row
+	Never       []plane.Span // in none of them may a joint fall: the row is split in two there
+	WidthLeft, WidthRight,
+	Narrowest, Widest tape.Length
+	Fasten lay.Fasten
+	Order  int
+}
+
+// Length is the longest that the faces of a run may be.
+func (r Run) Length() tape.Length { return r.Right.Reach - r.Left.Reach }

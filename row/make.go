@@ -1,0 +1,141 @@
+package row
+
+import (
+	"fmt"
+	"strings"
+
+	"strake/finding"
+	"strake/floor"
+	"strake/lay"
+	"strake/limits"
+	"strake/room"
+	"strake/tape"
+)
+
+// Make lays out the rows of a floor: the direction, the offset with the widest
+// narrowest rip, and the runs. It returns the floor in the frame of the rows,
+// from which racking and the checker start too.
+func Make(f floor.Floor, b room.Built, pitch tape.Length, lim limits.Limits, w Wishes, style tape.Style) (Layout, floor.Aligned) {
+	d, why, fs := direction(b, w)
+	a := f.In(d)
+	l := Layout{Dir: d, Why: why, Pitch: pitch, Findings: fs}
+	if len(a.Need) == 0 {
+		l.Findings = append(l.Findings, finding.Finding{Level: finding.Stop, Rule: "rows",
+			Measured: "nothing is left to board inside the gaps", Limit: "least gap " + style.Of(lim.GapLeast.Value),
+			Do: "Check the readings, or enter a smaller gap if the maker allows it."})
+		return l, a
+	}
+	p := newProblem(a, pitch, lim)
+	offset, s := p.best()
+	offset, s, fs = p.wished(offset, s, a, b, w, style)
+	l.Findings = append(l.Findings, fs...)
+	l.Offset = offset
+	l.Face = face(a, lines{offset, pitch})
+	l.Runs = runs(a, l.Face, offset, pitch, lim.ShortestPiece.Value)
+	if n := len(l.Runs); n > 0 {
+		l.Rows = l.Runs[n-1].Row
+	}
+	l.zones()
+	l.rips(p, a)
+	l.odd(p, a)
+	l.Why += fmt.Sprintf("; narrowest rip at a closing edge %s", style.Of(s.narrowest(pitch)))
+	l.Findings = append(l.Findings, l.sliverFindings(lim, style)...)
+	return l, a
+}
+
+// wished is the offset with a row edge on the wished corner, where that makes
+// no rip too narrow.
+func (p problem) wished(best tape.Length, s score, a floor.Aligned, b room.Built, w Wishes, style tape.Style) (tape.Length, score, []finding.Finding) {
+	at, ok := b.At[w.EdgeOn]
+	if !ok {
+		return best, s, nil
+	}
+	y := mod(a.Dir.ToRow(at).Y, p.pitch)
+	t := p.at(y)
+	f := finding.Finding{Rule: "row edge on a corner", Where: "corner " + w.EdgeOn,
+		Measured: "narrowest rip " + style.Of(t.narrowest(p.pitch)), Limit: "at least " + style.Of(p.limit)}
+	if t.narrowest(p.pitch) >= min(p.limit, s.narrowest(p.pitch)) {
+		f.Level, f.Do = finding.Note, "The wish is kept."
+		return y, t, []finding.Finding{f}
+	}
+	f.Level, f.Do = finding.Warn, "The wish is not kept: it would leave a sliver. The best start is used instead."
+	return best, s, []finding.Finding{f}
+}
+
+// zones sets the fastening: first and last rows are face-nailed, the rest by
+// nailer (common practice, no source).
+func (l *Layout) zones() {
+	for i := range l.Runs {
+		if r := l.Runs[i].Row; r == 1 || r == l.Rows {
+			l.Runs[i].Fasten = lay.FaceNail
+		}
+	}
+}
+
+// rips reads the rip at each closing edge off the offset.
+func (l *Layout) rips(p problem, a floor.Aligned) {
+	for _, e := range p.closing {
+		r := Rip{Edge: a.Edges[e.index].Name, Index: e.index, Kind: a.Edges[e.index].Kind,
+			Above: e.above, Narrowest: e.rip(l.Offset, l.Pitch)}
+		r.Left, r.Right = r.Narrowest, r.Narrowest
+		if spread := e.slant - e.play; spread > 0 { // a taper: the other end is wider by what play does not take up
+			wide := min(l.Pitch, r.Narrowest+e.high-e.low)
+			rises := (a.Edges[e.index].To.Y > a.Edges[e.index].From.Y) == (a.Edges[e.index].To.X > a.Edges[e.index].From.X)
+			if rises == e.above {
+				r.Left = wide
+			} else {
+				r.Right = wide
+			}
+		}
+		r.Row = l.rowAt(e)
+		l.Rips = append(l.Rips, r)
+	}
+}
+
+// rowAt is the number of the row that closes against an edge.
+func (l *Layout) rowAt(e edge) int {
+	for _, r := range l.Runs {
+		if e.above && r.Low <= e.need && e.need < r.High || !e.above && r.Low < e.need && e.need <= r.High {
+			return r.Row
+		}
+	}
+	return 0
+}
+
+func (l *Layout) odd(p problem, a floor.Aligned) {
+	for _, e := range p.odd {
+		l.Odd = append(l.Odd, Odd{Edge: a.Edges[e.index].Name, Index: e.index, Under: e.under(l.Offset, l.Pitch, p.limit)})
+	}
+}
+
+// sliverFindings name each closing edge whose rip no offset could keep, and
+// each edge that leaves points anyway.
+func (l *Layout) sliverFindings(lim limits.Limits, style tape.Style) []finding.Finding {
+	var out []finding.Finding
+	fine := style
+	fine.Step = style.Step / 2
+	var slivers []string
+	var least tape.Length
+	for _, r := range l.Rips {
+		if r.Narrowest >= lim.NarrowestRip.Value {
+			continue
+		}
+		if slivers == nil || r.Narrowest < least {
+			least = r.Narrowest
+		}
+		slivers = append(slivers, r.Edge)
+	}
+	if slivers != nil {
+		out = append(out, finding.Finding{Level: finding.Warn, Rule: "narrowest rip", Where: strings.Join(slivers, ", "),
+			Measured: fine.Of(least), Limit: "at least " + fine.Of(lim.NarrowestRip.Value), Source: lim.NarrowestRip.Source,
+			Do: "No start line keeps every rip in this direction. Try the other direction, or move what can be moved."})
+	}
+	for _, o := range l.Odd {
+		if o.Under > 0 {
+			out = append(out, finding.Finding{Level: finding.Note, Rule: "edge too slanted for one rip", Where: o.Edge,
+				Measured: fmt.Sprintf("rows run out narrow over %s of it", style.Of(o.Under)),
+				Do:       "Rows end in points here whatever the start; cut them to the edge one by one."})
+		}
+	}
+	return out
+}

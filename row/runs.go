@@ -1,0 +1,285 @@
+package row
+
+import (
+	"slices"
+
+	"strake/floor"
+	"strake/lay"
+	"strake/plane"
+	"strake/tape"
+)
+
+// runs cuts the face into strips at the row lines and each strip into its
+// runs. What Need does not ask for is left out: a row line in the play of an
+// edge is its own end.
+func runs(a floor.Aligned, f plane.Region, offset, pitch, shortest tape.Length) []Run {
+	lo, hi := f.Box()
+	var out []Run
+	row := 0
+	for y := lo.Y - mod(lo.Y-offset, pitch); y < hi.Y; y += pitch {
+		strip := stripRuns(a, f.Strip(y, y+pitch), a.Need.Strip(y, y+pitch), y, y+pitch, shortest)
+		if len(strip) == 0 {
+			continue
+		}
+		row++
+		for i := range strip {
+			strip[i].Row = row
+			if len(strip) > 1 {
+				strip[i].Part = i + 1
+			}
+			strip[i].Order = len(out) + i + 1
+		}
+		out = append(out, strip...)
+	}
+	return out
+}
+
+// stripRuns are the runs of one strip, from left to right.
+func stripRuns(a floor.Aligned, strip, need plane.Region, low, high, shortest tape.Length) []Run {
+	parts := strip.Parts()
+	want := make([][]plane.Ring, len(parts))
+	for _, n := range need {
+		if n.Area2() > 0 && !film(n) {
+			i := owner(parts, n)
+			if i >= 0 {
+				want[i] = append(want[i], n)
+			}
+		}
+	}
+	var out []Run
+	for i, p := range parts {
+		if len(want[i]) > 0 {
+			out = append(out, newRun(a, p, want[i], low, high, shortest))
+		}
+	}
+	return out
+}
+
+// film is what rounding alone leaves: no higher than a tick all along.
+func film(r plane.Ring) bool {
+	lo, hi := r.Box()
+	return tape.Length(r.Area2()) <= 2*max(hi.X-lo.X, hi.Y-lo.Y)
+}
+
+// owner is the part that holds most corners of n.
+func owner(parts []plane.Region, n plane.Ring) int {
+	best, most := -1, 0
+	for i, p := range parts {
+		in := 0
+		for _, c := range n {
+			if p[0].Where(c) >= 0 {
+				in++
+			}
+		}
+		if in > most {
+			best, most = i, in
+		}
+	}
+	if best < 0 && len(parts) == 1 {
+		return 0
+	}
+	return best
+}
+
+func newRun(a floor.Aligned, shape plane.Region, need []plane.Ring, low, high, shortest tape.Length) Run {
+	left, right := need[0].Box()
+	for _, n := range need[1:] {
+		lo, hi := n.Box()
+		left.X, right.X = min(left.X, lo.X), max(right.X, hi.X)
+	}
+	r := Run{Low: low, High: high, Shape: shape, Fasten: lay.Nailer}
+	r.Left = leftEnd(a, shape[0], left.X)
+	r.Right = mirrorEnd(leftEnd(mirrorEdges(a), mirror(shape[0]), -right.X))
+	r.stretch(shortest)
+	r.split()
+	r.measure()
+	return r
+}
+
+// stretch gives a run that a point makes shorter than the shortest piece more
+// of that point, as far as it goes.
+func (r *Run) stretch(shortest tape.Length) {
+	lo, hi := r.Shape[0].Box()
+	if d := shortest - r.Length(); d > 0 && r.Left.Edge == "" {
+		r.Left.Reach = max(lo.X, r.Left.Reach-d)
+		r.Left.Need = r.Left.Reach
+	}
+	if d := shortest - r.Length(); d > 0 && r.Right.Edge == "" {
+		r.Right.Reach = min(hi.X, r.Right.Reach+d)
+		r.Right.Need = r.Right.Reach
+	}
+}
+
+// leftEnd is the range of the faces at the left end of a run: square where the
+// end's slant across the row is within the play, else mitred to the edge; a
+// taper that runs out to a point is cut square where Need lets it end, and
+// counts as mitred: there is nothing to choose.
+func leftEnd(a floor.Aligned, ring plane.Ring, need tape.Length) lay.EndRange {
+	lo, far, edgeAt := leftSide(ring)
+	e := lay.EndRange{Reach: far, Need: need}
+	if edgeAt >= 0 {
+		p, q := ring[edgeAt], ring[(edgeAt+1)%len(ring)]
+		if id := edgeNear(a, p, q); id >= 0 {
+			e.Edge, e.InPlace = a.Edges[id].Name, a.Edges[id].InPlace
+		}
+	}
+	switch {
+	case edgeAt < 0: // a point
+		e.Reach, e.Need, e.Mitred = max(lo, need), max(lo, need), true
+	case need < far:
+		e.Reach, e.Need, e.Mitred = lo, lo, true
+	}
+	return e
+}
+
+// leftSide walks the sides of a ring that rows end at, down from and up to its
+// leftmost corner: how far left they reach, how far right they come, and one
+// of them (-1: the ring comes to a point between two sides along the rows).
+func leftSide(ring plane.Ring) (lo, far tape.Length, edgeAt int) {
+	n := len(ring)
+	at := 0
+	for i, p := range ring {
+		if p.X < ring[at].X {
+			at = i
+		}
+	}
+	lo, far, edgeAt = ring[at].X, ring[at].X, -1
+	steep := func(p, q plane.Pt) bool { return q.Y < p.Y && (q.Y-p.Y).Abs() >= (q.X-p.X).Abs() }
+	for i := at; ; i = (i + 1) % n {
+		p, q := ring[i], ring[(i+1)%n]
+		if !steep(p, q) || edgeAt >= 0 && i == at {
+			break
+		}
+		far, edgeAt = max(far, q.X), i
+	}
+	for i := (at + n - 1) % n; ; i = (i + n - 1) % n {
+		p, q := ring[i], ring[(i+1)%n]
+		if !steep(p, q) || i == at {
+			break
+		}
+		far = max(far, p.X)
+		if edgeAt < 0 {
+			edgeAt = i
+		}
+	}
+	return
+}
+
+// edgeNear is the edge of the floor that a side of Reach from p down to q
+// comes from, -1 when it lies on none.
+func edgeNear(a floor.Aligned, p, q plane.Pt) int {
+	best, at := tape.Length(1000), -1
+	for r, ring := range a.Reach {
+		for i, c := range ring {
+			d := ring[(i+1)%len(ring)]
+			if a.ReachEdge[r][i] < 0 || d == c || (d.Y < c.Y) != (q.Y < p.Y) {
+				continue
+			}
+			if off := max(lineOff(c, d, p), lineOff(c, d, q)); off < best {
+				best, at = off, a.ReachEdge[r][i]
+			}
+		}
+	}
+	return at
+}
+
+// lineOff is how far p lies off the segment c to d, measured along X or Y,
+// whichever d-c runs less in; large when it lies beyond its ends.
+func lineOff(c, d, p plane.Pt) tape.Length {
+	const far = tape.Longest
+	u := d.Sub(c)
+	if u.Y.Abs() >= u.X.Abs() {
+		t := float64(p.Y-c.Y) / float64(u.Y)
+		if t < -0.001 || t > 1.001 {
+			return far
+		}
+		return (p.X - c.X - tape.Length(t*float64(u.X))).Abs()
+	}
+	t := float64(p.X-c.X) / float64(u.X)
+	if t < -0.001 || t > 1.001 {
+		return far
+	}
+	return (p.Y - c.Y - tape.Length(t*float64(u.Y))).Abs()
+}
+
+func mirror(r plane.Ring) plane.Ring {
+	out := make(plane.Ring, len(r))
+	for i, p := range r {
+		out[len(r)-1-i] = plane.Pt{X: -p.X, Y: p.Y}
+	}
+	return out
+}
+
+// mirrorEdges is a with only what edgeNear needs turned left for right.
+func mirrorEdges(a floor.Aligned) floor.Aligned {
+	m := floor.Aligned{Edges: a.Edges}
+	for r, ring := range a.Reach {
+		ids := slices.Clone(a.ReachEdge[r])
+		n := len(ids)
+		flipped := make([]int, n)
+		for i := range ids { // side i of the mirrored ring was side n-2-i
+			flipped[i] = ids[((n-2-i)%n+n)%n]
+		}
+		m.Reach, m.ReachEdge = append(m.Reach, mirror(ring)), append(m.ReachEdge, flipped)
+	}
+	return m
+}
+
+func mirrorEnd(e lay.EndRange) lay.EndRange {
+	e.Reach, e.Need = -e.Reach, -e.Need
+	return e
+}
+
+// split finds where something that stays parts the row: inside it a joint must
+// fall at it, so that no piece has a hole; at an end none may, or a piece
+// would fall in two.
+func (r *Run) split() {
+	for _, hole := range r.Shape[1:] {
+		lo, hi := hole.Box()
+		r.Must = append(r.Must, plane.Span{From: lo.X, To: hi.X})
+	}
+	var xs []tape.Length
+	for _, ring := range r.Shape {
+		for _, p := range ring {
+			xs = append(xs, p.X)
+		}
+	}
+	slices.Sort(xs)
+	xs = slices.Compact(xs)
+	for i := 0; i+1 < len(xs); i++ {
+		mid := xs[i] + (xs[i+1]-xs[i])/2
+		if len(r.Shape.Section(mid, false)) < 2 || r.inMust(mid) {
+			continue
+		}
+		r.Never = append(r.Never, plane.Span{From: xs[i], To: xs[i+1]})
+	}
+}
+
+func (r *Run) inMust(x tape.Length) bool {
+	return slices.ContainsFunc(r.Must, func(s plane.Span) bool { return s.From < x && x < s.To })
+}
+
+// measure fills the widths: at both ends, just inside them, the narrowest and
+// the widest along the run.
+func (r *Run) measure() {
+	from, to := r.Left.Reach, r.Right.Reach
+	r.WidthLeft, r.WidthRight = r.widthAt(from, false), r.widthAt(to, true)
+	r.Narrowest, r.Widest = min(r.WidthLeft, r.WidthRight), max(r.WidthLeft, r.WidthRight)
+	for _, p := range r.Shape[0] {
+		if p.X <= from || p.X >= to {
+			continue
+		}
+		for _, leftwards := range []bool{false, true} {
+			w := r.widthAt(p.X, leftwards)
+			r.Narrowest, r.Widest = min(r.Narrowest, w), max(r.Widest, w)
+		}
+	}
+}
+
+func (r *Run) widthAt(x tape.Length, leftwards bool) tape.Length {
+	var w tape.Length
+	for _, s := range r.Shape.Section(x, leftwards) {
+		w += s.Len()
+	}
+	return w
+}
