@@ -1,0 +1,40 @@
+package check
+
+import (
+	"strake/finding"
+	"strake/floor"
+	"strake/lay"
+	"strake/limits"
+	"strake/stock"
+)
+
+// Zones holds a lay to every rule. at gives, for each Zone.ID, the floor in
+// that zone's frame, in ticks. A lay that cannot be read (a piece of no run, an
+// outline that crosses itself) gets the findings of the rule "shape" alone:
+// nothing can be measured on it. No finding of level Stop means that the lay
+// holds; notes name whatever was relaxed or exempt.
+func Zones(l lay.Lay, at map[int]floor.Aligned, lim limits.Limits, b stock.Boards) []finding.Finding {
+	if fs := readable(l, at, b); len(fs) > 0 {
+		return fs
+	}
+	s := survey(l, at, lim, b)
+	var out []finding.Finding
+	for _, r := range Rules() {
+		if r.hold != nil {
+			out = append(out, r.hold(r, s)...)
+		}
+	}
+	return out
+}
+
+// Lay holds a lay to every rule, on the floor turned into each zone's frame.
+// See Zones.
+func Lay(l lay.Lay, f floor.Floor, lim limits.Limits, b stock.Boards) []finding.Finding {
+	at := map[int]floor.Aligned{}
+	for _, z := range l.Zones {
+		if zoneFault(z) == "" { // else readable says what is wrong
+			at[z.ID] = f.In(z.Dir)
+		}
+	}
+	return Zones(l, at, lim, b)
+}

@@ -1,0 +1,174 @@
+package check
+
+import (
+	"math/big"
+
+	"strake/finding"
+	"strake/floor"
+	"strake/lay"
+	"strake/tape"
+)
+
+// ripRule is the name that exemptions from the narrowest rip carry.
+const ripRule = "narrowest rip"
+
+var _ = declare(ripRule,
+	"The row that closes against an edge beside the rows is not narrower than the limit, but for an edge that the lay exempts by name.",
+	holdRip)
+
+// rip is the narrowest that a row is against an edge.
+type rip struct {
+	p     *piece
+	width *big.Rat
+	slant bool // a corner of it was rounded to a tick
+}
+
+func holdRip(r Rule, s *site) []finding.Finding {
+	var out []finding.Finding
+	for _, z := range s.zones {
+		done := map[string]bool{}
+		for _, e := range z.at.Edges {
+			if !e.Beside || done[e.Name] {
+				continue
+			}
+			done[e.Name] = true
+			out = append(out, s.holdEdge(r, z, e.Name)...)
+		}
+	}
+	return out
+}
+
+// holdEdge holds the row along all stretches of a named edge.
+func (s *site) holdEdge(r Rule, z *zone, name string) []finding.Finding {
+	limit := s.lim.NarrowestRip
+	n, closing := rip{}, false
+	for _, e := range z.at.Edges {
+		if e.Beside && e.Name == name {
+			closing = closing || isClosing(e, z.Width, limit.Value)
+			n = narrower(n, z.ripAt(e))
+		}
+	}
+	x, exempt := s.exemptEdge(name)
+	f := r.note(name)
+	f.Measured, f.Limit, f.Source, f.Do = "no row closes against it", s.say(limit.Value), limit.Source, x.Why
+	if n.p != nil {
+		f.Where, f.Pieces = n.p.run.name+" at "+name, []int{n.p.ID}
+		f.Measured = s.say(floorOf(n.width)) + " wide"
+	}
+	switch {
+	case exempt:
+		return []finding.Finding{f}
+	case n.p == nil || !n.under(limit.Value):
+		return nil
+	}
+	f.Level, f.Do = finding.Stop, "Shift the rows, or start from another wall."
+	if !closing {
+		f.Do = "This edge is too slanted for one rip: name it as exempt, so that its points are known of."
+	}
+	return []finding.Finding{f}
+}
+
+// isClosing tells whether an edge beside the rows is straight enough along
+// them for one rip its whole length: slant less play under pitch less
+// narrowest rip.
+func isClosing(e floor.AlignedEdge, pitch, narrowest tape.Length) bool {
+	slant := (e.To.Y - e.From.Y).Abs()
+	return slant-e.Range.Play() < pitch-narrowest
+}
+
+func (s *site) exemptEdge(name string) (lay.Exemption, bool) {
+	for _, x := range s.lay.Exempt {
+		if x.Rule == ripRule && x.Edge == name {
+			return x, true
+		}
+	}
+	return lay.Exemption{}, false
+}
+
+func narrower(a, b rip) rip {
+	if a.p == nil || b.p != nil && b.width.Cmp(a.width) < 0 {
+		return b
+	}
+	return a
+}
+
+// under tells whether the rip is narrower than the limit. A corner on a
+// slanted edge was rounded to a tick: that tick is not held against it.
+func (n rip) under(limit tape.Length) bool {
+	if n.slant {
+		limit--
+	}
+	return n.width.Cmp(rat(limit)) < 0
+}
+
+// ripAt is the narrowest stretch of the pieces whose long edge lies in the gap
+// range of e. Width is taken square to the rows, up to the long edge on the
+// other side, along the stretch where the piece has both.
+func (z *zone) ripAt(e floor.AlignedEdge) rip {
+	out, line := rip{}, edge{e.From, e.To}
+	around := box{lo: e.From, hi: e.To}
+	around.lo.X, around.hi.X = line.x().From, line.x().To
+	around.lo.Y, around.hi.Y = line.y().From, line.y().To
+	reach := max(e.Range.Greatest, -e.Range.Least) + slack
+	for _, p := range z.pieces {
+		if !p.box.near(around, reach) {
+			continue
+		}
+		for _, n := range sides(p.Outline) {
+			if n.long() && n.faces() == line.faces() && closes(line, n, e.Range) {
+				out = narrower(out, p.widthFrom(line, n))
+			}
+		}
+	}
+	return out
+}
+
+// closes tells whether n, over the stretch it shares with the line of an edge,
+// lies in the edge's gap range, to two ticks for the corners rounded.
+func closes(line, n edge, r floor.Range) bool {
+	x := line.x().Meet(n.x())
+	if x.Empty() {
+		return false
+	}
+	for _, at := range []*big.Rat{rat(x.From), rat(x.To)} {
+		rise := new(big.Rat).Sub(n.at(at), line.at(at))
+		if line.faces() == highEdge {
+			rise.Neg(rise)
+		}
+		if line.compare(rise, r.Least-slack) < 0 || line.compare(rise, r.Greatest+slack) > 0 {
+			return false
+		}
+	}
+	return true
+}
+
+// compare holds a distance against d where it was taken across the rows and
+// e slants: square to e it is rise * |dx| / length.
+func (e edge) compare(rise *big.Rat, d tape.Length) int {
+	a := new(big.Rat).Mul(rise, rat(e.step().X.Abs()))
+	b := rat(d)
+	if s := a.Sign() - b.Sign(); s != 0 || a.Sign() == 0 {
+		return s
+	}
+	sign := a.Sign()
+	a.Mul(a, a)
+	b.Mul(b, b)
+	return sign * a.Cmp(b.Mul(b, new(big.Rat).SetInt(square2(e.step()))))
+}
+
+// widthFrom is how wide p is from its long edge n, beside the given line, to
+// the long edges across from it.
+func (p *piece) widthFrom(line, n edge) rip {
+	out := rip{}
+	for _, f := range sides(p.Outline) {
+		x := line.x().Meet(n.x()).Meet(f.x())
+		if !f.long() || f.faces() != n.faces().opposite() || x.Empty() {
+			continue
+		}
+		for _, at := range []*big.Rat{rat(x.From), rat(x.To)} {
+			w := new(big.Rat).Sub(n.at(at), f.at(at))
+			out = narrower(out, rip{p, w.Abs(w), !n.flat() || !f.flat()})
+		}
+	}
+	return out
+}

@@ -1,0 +1,130 @@
+package check
+
+import (
+	"math/big"
+
+	"strake/plane"
+	"strake/tape"
+)
+
+// boundOf is what a zone may fill besides keeping to the floor's own gaps: its
+// outline, drawn in by the stated butt gap along zone lines (they have the
+// range [0, 0] otherwise) and drawn out past the floor's edges by as much as a
+// negative gap may enlarge it. Nil for a zone that is the whole floor.
+//
+// A moved corner is rounded to a tick: that is less than 1 tick x the length
+// of the sides at it, which the tolerance of cover and gap has room for.
+func boundOf(z *zone) plane.Region {
+	out := beyond(z)
+	if len(z.Outline) == 0 || out == 0 && z.Butt == 0 {
+		return z.Outline
+	}
+	var g plane.Region
+	for _, r := range z.Outline {
+		es := sides(r)
+		off := make([]tape.Length, len(es))
+		for i, e := range es {
+			off[i] = -out
+			if z.lineLength(e) > 0 {
+				off[i] = z.Butt
+			}
+		}
+		g = append(g, shift(es, off))
+	}
+	return g
+}
+
+// beyond is how far behind its edges the floor may reach at the most.
+func beyond(z *zone) tape.Length {
+	var out tape.Length
+	for _, e := range z.at.Edges {
+		out = max(out, -e.Range.Least)
+	}
+	return out
+}
+
+// lineLength is how much of a side of the zone's outline is a zone line: it
+// lies inside the floor, and not along an edge of it to within two ticks.
+func (z *zone) lineLength(e edge) tape.Length {
+	in, _ := e.within(z.at.Bare)
+	if in.Sign() == 0 {
+		return 0
+	}
+	l := e.part(in)
+	for _, f := range sidesOf(z.at.Bare) {
+		l -= e.beside(edge{f.b, f.a}, 2)
+	}
+	return max(0, l)
+}
+
+// lines is the length of all zone lines of a zone.
+func (z *zone) lines() tape.Length {
+	var sum tape.Length
+	for _, e := range sidesOf(z.Outline) {
+		sum += z.lineLength(e)
+	}
+	return sum
+}
+
+// shift moves each side of a ring to its left by off and joins them again.
+func shift(es []edge, off []tape.Length) plane.Ring {
+	moved := make([]edge, len(es))
+	for i, e := range es {
+		d := e.step()
+		l := e.length()
+		v := plane.P(scale(-d.Y, off[i], l), scale(d.X, off[i], l))
+		moved[i] = edge{e.a.Add(v), e.b.Add(v)}
+	}
+	var out plane.Ring
+	for i, e := range moved {
+		f := moved[(i+1)%len(moved)]
+		if p, ok := e.corner(f); ok {
+			out = append(out, p)
+			continue
+		}
+		out = append(out, e.b)
+		if e.b != f.a {
+			out = append(out, f.a)
+		}
+	}
+	return out
+}
+
+// scale is v*by/of to the nearest tick; of must not be 0.
+func scale(v, by, of tape.Length) tape.Length {
+	return nearest(new(big.Rat).Mul(rat(v), frac(by, of)))
+}
+
+func nearest(q *big.Rat) tape.Length {
+	two := big.NewRat(2, 1)
+	n := new(big.Rat).Add(new(big.Rat).Mul(q, two), big.NewRat(1, 1))
+	d := new(big.Int).Mul(n.Denom(), big.NewInt(2))
+	return tape.Length(new(big.Int).Div(n.Num(), d).Int64())
+}
+
+// corner is where the lines of e and f meet, to the nearest tick; false when
+// they are parallel.
+func (e edge) corner(f edge) (plane.Pt, bool) {
+	d, g := e.step(), f.step()
+	turn := cross(d, g)
+	if turn.Sign() == 0 {
+		return plane.Pt{}, false
+	}
+	t := new(big.Rat).SetFrac(cross(f.a.Sub(e.a), g), turn)
+	x := new(big.Rat).Mul(t, rat(d.X))
+	y := new(big.Rat).Mul(t, rat(d.Y))
+	return e.a.Add(plane.P(nearest(x), nearest(y))), true
+}
+
+// lineWith is the length along which the outlines of z and y lie against each
+// other.
+func (z *zone) lineWith(y *zone) tape.Length {
+	var sum tape.Length
+	there := sidesOf(turn{y.Dir, z.Dir}.region(y.Outline))
+	for _, e := range sidesOf(z.Outline) {
+		for _, f := range there {
+			sum += e.beside(f, slack)
+		}
+	}
+	return sum
+}

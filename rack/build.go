@@ -1,0 +1,193 @@
+package rack
+
+import (
+	"slices"
+
+	"strake/board"
+	"strake/lay"
+	"strake/plane"
+	"strake/stock"
+	"strake/tape"
+)
+
+// build turns filled runs into a lay: outlines on the floor and in the boards.
+func (e *engine) build(a Ask, ls []tape.Length, plan []filled) lay.Lay {
+	l := lay.Lay{
+		Example: a.Boards.Known == stock.MixOnly, Known: a.Boards.Known, Seed: a.Seed, Kerf: e.blade,
+		Zones: []lay.Zone{{Kind: lay.Field, Dir: a.Layout.Dir, Width: a.Layout.Pitch, Offset: a.Layout.Offset, Ahead: 1, Hand: a.Boards.Hand}},
+	}
+	b := builder{engine: e, lay: &l, number: map[int]int{}, lengths: ls, plain: a.Boards.EndTongue == 0}
+	for i, f := range plan {
+		b.addRun(i, f)
+	}
+	b.sideTongues(a)
+	b.boards()
+	l.Spare = spare(ls, b.number)
+	for _, r := range a.Layout.Rips {
+		if r.Narrowest < a.Limits.NarrowestRip.Value {
+			l.Exempt = append(l.Exempt, lay.Exemption{Rule: "narrowest rip", Run: -1, Edge: r.Edge, Why: "no start line keeps every rip in this direction"})
+		}
+	}
+	for _, o := range a.Layout.Odd {
+		l.Exempt = append(l.Exempt, lay.Exemption{Rule: "narrowest rip", Run: -1, Edge: o.Edge, Why: "the edge is too slanted for one rip"})
+	}
+	return l
+}
+
+type builder struct {
+	*engine
+	lay     *lay.Lay
+	number  map[int]int // stock board -> lay board
+	lengths []tape.Length
+	plain   bool // ends are not matched
+}
+
+func (b *builder) addRun(id int, f filled) {
+	r := lay.Run{
+		ID: id, Row: f.Row, Part: f.Part, Low: f.Low, High: f.High, Order: f.Order,
+		Fasten: f.Fasten, LeftEnd: f.Left, RightEnd: f.Right, Unfilled: !f.ok,
+	}
+	r.Outline = cutTo(f.Shape, f.Left.Reach, f.Right.Reach)
+	if f.ok {
+		pieces := f.pieces
+		if b.sign < 0 {
+			pieces = slices.Clone(pieces)
+			slices.Reverse(pieces)
+		}
+		for i, p := range pieces {
+			r.Pieces = append(r.Pieces, b.addPiece(f, p, i > 0, i+1 < len(pieces)))
+		}
+		from, to := b.faces(f.pieces)
+		r.Outline = cutTo(f.Shape, from, to)
+		if f.least < b.jointMin {
+			b.lay.Relaxed = append(b.lay.Relaxed, lay.Relaxation{Rule: "joint distance", Run: id, From: b.jointMin, To: f.least,
+				Why: "the boards left allow no more"})
+		}
+	}
+	if b.exempt(f.run) {
+		b.lay.Exempt = append(b.lay.Exempt, lay.Exemption{Rule: "shortest piece", Run: id, Why: "the run is shorter than the shortest piece"})
+	}
+	b.lay.Runs = append(b.lay.Runs, r)
+}
+
+// faces are the left and right ends of a filled run.
+func (b *builder) faces(ps []placed) (from, to tape.Length) {
+	from, to = ps[0].start, ps[len(ps)-1].end
+	if b.sign < 0 {
+		from, to = -to, -from
+	}
+	return
+}
+
+// cutTo is the outer ring of a shape between two lines across the row.
+func cutTo(g plane.Region, from, to tape.Length) plane.Ring {
+	var best plane.Ring
+	for _, r := range g.RightOf(from).LeftOf(to) {
+		if best == nil || r.Area2() > best.Area2() {
+			best = r
+		}
+	}
+	return best
+}
+
+func (b *builder) addPiece(f filled, p placed, hasLeft, hasRight bool) int {
+	from, to := p.start, p.end
+	if b.sign < 0 {
+		from, to = -to, -from
+	}
+	id := len(b.lay.Pieces)
+	out := lay.Piece{ID: id, Run: len(b.lay.Runs), Board: b.boardOf(p.board), How: lay.Slid}
+	out.Outline = cutTo(f.Shape, from, to)
+	length := b.lengths[p.board]
+	step := plane.Pt{X: p.from - from, Y: -f.Low}
+	if b.sign < 0 {
+		step.X = length - p.from - to
+	}
+	out.InBoard = out.Outline.Move(step)
+	near, far := b.ends(p)
+	out.Left, out.Right = near, far
+	if b.sign < 0 {
+		out.Left, out.Right = far, near
+	}
+	out.Behind, out.Ahead = edges(out.InBoard, b.pitch)
+	b.lay.Pieces = append(b.lay.Pieces, out)
+	return id
+}
+
+func (b *builder) boardOf(stockBoard int) int {
+	n, ok := b.number[stockBoard]
+	if !ok {
+		n = len(b.number)
+		b.number[stockBoard] = n
+		b.lay.Boards = append(b.lay.Boards, lay.Board{ID: n, Length: b.lengths[stockBoard], Width: b.pitch})
+	}
+	return n
+}
+
+// ends are the profiles of a piece at its near and its far end.
+func (b *builder) ends(p placed) (near, far lay.Profile) {
+	near, far = lay.Cut, lay.Cut
+	if p.groove {
+		near = lay.Groove
+	}
+	switch {
+	case p.tongue && p.tongueOff && !b.plain:
+		far = lay.TongueOff
+	case p.tongue:
+		far = lay.Tongue
+	}
+	if b.plain {
+		if p.groove {
+			near = lay.Plain
+		}
+		if p.tongue {
+			far = lay.Plain
+		}
+	}
+	return
+}
+
+// edges are the profiles of a piece's long edges: the factory's where it
+// reaches the board's, else ripped.
+func edges(r plane.Ring, width tape.Length) (behind, ahead lay.Profile) {
+	behind, ahead = lay.Ripped, lay.Ripped
+	for i, p := range r {
+		q := r[(i+1)%len(r)]
+		if p.Y == 0 && q.Y == 0 {
+			behind = lay.Groove
+		}
+		if p.Y == width && q.Y == width {
+			ahead = lay.Tongue
+		}
+	}
+	return
+}
+
+// boards cuts every board that was used.
+func (b *builder) boards() {
+	pieces := map[int][]board.Piece{}
+	for _, p := range b.lay.Pieces {
+		pieces[p.Board] = append(pieces[p.Board], board.Piece{ID: p.ID, Outline: p.InBoard})
+	}
+	for i := range b.lay.Boards {
+		d := &b.lay.Boards[i]
+		s := board.Saw{Length: d.Length, Width: d.Width, Blade: b.blade, Useful: b.shortest}
+		d.Parts = s.Parts(pieces[i])
+	}
+}
+
+// spare are the boards not touched, by length.
+func spare(ls []tape.Length, used map[int]int) []stock.Class {
+	count := map[tape.Length]int{}
+	for i, l := range ls {
+		if _, ok := used[i]; !ok {
+			count[l]++
+		}
+	}
+	var out []stock.Class
+	for l, n := range count {
+		out = append(out, stock.Class{Length: l, Count: n})
+	}
+	slices.SortFunc(out, func(a, b stock.Class) int { return int(a.Length - b.Length) })
+	return out
+}

@@ -1,0 +1,83 @@
+package rack
+
+import (
+	"slices"
+
+	"strake/tape"
+)
+
+// Costs are ordered: one H-joint outweighs all that the levels under it can
+// add up to in a run, and so on down. A run has at most some 30 joints.
+const (
+	costH         int64 = 1 << 50 // a joint in line with one two runs back
+	costNear      int64 = 1 << 42 // a joint under the preferred distance
+	costShort     int64 = 1 << 33 // each inch it falls short of it
+	costWaste     int64 = 1 << 20 // each 1/16 in of scrap and kerf; a crosscut counts an inch
+	costStair     int64 = 1 << 15 // the same shift again
+	costLength    int64 = 1 << 6  // evenness: each inch, scaled by use
+	impossible    int64 = 1 << 62
+	woodShift           = 34             // wood first: waste outweighs all joints
+	hReach              = 2 * tape.Inch  // H-joint: in line within this
+	stairReach          = 1 * tape.Inch  // stair-step: the same shift within this
+	stairFarthest       = 14 * tape.Inch // and no farther than this
+	crosscut            = 1 * tape.Inch  // what a measured crosscut counts as waste
+	tongueOffCost       = costWaste / 4  // taking a tongue off is no measured cut, but work
+	keepCost            = 2 * costWaste  // an offcut kept is one more piece lying about
+	useBonus            = 3 * costWaste  // an offcut used is one less
+)
+
+// waste is the cost of so much board lost.
+func (s shop) waste(l tape.Length) int64 {
+	c := costWaste * int64((l+tape.Sixteenth-1)/tape.Sixteenth)
+	if s.woodFirst {
+		c <<= woodShift
+	}
+	return c
+}
+
+// behind is what lies behind a run: joints in the row it is pushed against,
+// and in the one before that, along the run as racked, sorted.
+type behind struct{ one, two []tape.Length }
+
+// joint is what a joint at p costs against the rows behind; impossible when it
+// is nearer than least to one of them.
+func (s shop) joint(p, least tape.Length, b behind) int64 {
+	var c int64
+	d := nearest(b.one, p)
+	if d < least {
+		return impossible
+	}
+	if d < s.preferred {
+		c += costNear + costShort*int64(s.preferred-d)/int64(tape.Inch)
+	}
+	if len(b.two) > 0 && nearest(b.two, p) <= hReach {
+		c += costH
+	}
+	return c + stairs(p, b)
+}
+
+// stairs counts the joints behind that p continues by the same shift.
+func stairs(p tape.Length, b behind) int64 {
+	var c int64
+	i, _ := slices.BinarySearch(b.one, p-stairFarthest)
+	for ; i < len(b.one) && b.one[i] <= p+stairFarthest; i++ {
+		shift := p - b.one[i]
+		if nearest(b.two, b.one[i]-shift) <= stairReach {
+			c += costStair
+		}
+	}
+	return c
+}
+
+// nearest is the distance from p to the nearest of sorted places.
+func nearest(at []tape.Length, p tape.Length) tape.Length {
+	d := tape.Longest
+	i, _ := slices.BinarySearch(at, p)
+	if i < len(at) {
+		d = at[i] - p
+	}
+	if i > 0 {
+		d = min(d, p-at[i-1])
+	}
+	return d
+}

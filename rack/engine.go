@@ -1,0 +1,241 @@
+package rack
+
+import (
+	"context"
+	"math/rand/v2"
+	"slices"
+
+	"strake/tape"
+)
+
+// engine fills runs from a pile.
+type engine struct {
+	shop
+	ctx    context.Context
+	unit   tape.Length
+	rng    *rand.Rand
+	work   int
+	budget int
+	share  shares
+	t      paths
+	sign   tape.Length
+	stock  pile // all boards, before the first run
+	left   pile // what the last racking left
+}
+
+// effort is how hard one attempt at a run tries.
+type effort struct {
+	pool     int  // boards tried
+	shuffles int  // orders of them
+	precut   bool // boards may be cut to start a run
+}
+
+// ladder is what is tried in turn until a run is filled.
+var ladder = []effort{{64, 2, false}, {128, 8, false}, {128, 4, true}, {1 << 20, 8, true}}
+
+// relaxed are the parts of the joint distance held to, in turn, when the stock
+// makes the whole impossible.
+var relaxed = []tape.Length{4, 3, 2, 1, 0} // sixths and so on of what is asked, of relaxedOf
+const relaxedOf = 5
+
+// fill fills one run: the pieces from near to far, and the joint distance held
+// to. ok is false when the pile cannot.
+func (e *engine) fill(r run, p pile, b behind) (out []placed, least tape.Length, ok bool) {
+	for _, f := range ladder {
+		if out, ok = e.attempt(r, p, b, e.jointMin, f); ok {
+			return out, e.jointMin, true
+		}
+	}
+	if len(b.one) == 0 {
+		return nil, 0, false
+	}
+	for _, k := range relaxed {
+		least = e.jointMin * k / relaxedOf
+		if out, ok = e.attempt(r, p, b, least, ladder[len(ladder)-1]); ok {
+			return out, least, true
+		}
+	}
+	return nil, 0, false
+}
+
+// attempt is the cheapest filling that one effort finds.
+func (e *engine) attempt(r run, p pile, b behind, least tape.Length, f effort) ([]placed, bool) {
+	var best []placed
+	cost := impossible
+	for range f.shuffles {
+		items := e.pool(p.boards, f.pool)
+		for _, ps := range e.passes(r, p, items, b, least, f.precut) {
+			if e.spent() {
+				return best, best != nil
+			}
+			list := slices.DeleteFunc(slices.Concat(items, p.tails), ps.uses)
+			if out, c, ok := ps.search(list, &e.t); ok && c < cost {
+				best, cost = out, c
+			}
+		}
+		if out, c, ok := e.single(r, p, items); ok && c < cost {
+			best, cost = out, c
+		}
+	}
+	return best, best != nil
+}
+
+// spent tells whether the budget of work units is used up or the caller has
+// given up.
+func (e *engine) spent() bool { return e.work > e.budget || e.ctx.Err() != nil }
+
+// pool is up to n of the boards, shuffled.
+func (e *engine) pool(boards []item, n int) []item {
+	out := slices.Clone(boards)
+	e.rng.Shuffle(len(out), func(i, j int) { out[i], out[j] = out[j], out[i] })
+	return out[:min(n, len(out))]
+}
+
+// uses tells whether a first piece of the pass is cut from this item.
+func (p *pass) uses(t item) bool {
+	return slices.ContainsFunc(p.firsts, func(f first) bool {
+		return f.piece != nil && f.piece.board == t.board && t.from <= f.piece.from && f.piece.to <= t.to
+	})
+}
+
+// passes are the searches of one run: from whole boards and offcuts on the
+// unit, from each offcut off it, and from boards cut to start the run.
+func (e *engine) passes(r run, p pile, items []item, b behind, least tape.Length, precut bool) []pass {
+	on := e.pass(r, r.nearReach, b, least)
+	var out []pass
+	slack := r.nearNeed - r.nearReach
+	if !r.nearCut {
+		for k := tape.Length(0); k*e.unit <= slack; k++ {
+			on.firsts = append(on.firsts, first{at: int(k), cost: int64(k)})
+		}
+	}
+	for _, h := range p.heads {
+		if f, ok := e.onUnit(r, h, slack); ok {
+			on.firsts = append(on.firsts, f)
+		} else if f, base, ok := e.offUnit(r, h); ok {
+			off := e.pass(r, base, b, least)
+			off.firsts = []first{f}
+			out = append(out, off)
+		}
+	}
+	out = append(out, on)
+	if r.nearCut || precut {
+		out = append(out, e.precuts(r, p, items, b, least)...)
+	}
+	return out
+}
+
+func (e *engine) pass(r run, base tape.Length, b behind, least tape.Length) pass {
+	return pass{shop: e.shop, r: r, base: base, unit: e.unit, least: least, behind: b,
+		even: func(t item) int64 { return e.share.price(t, r.start) }, work: &e.work}
+}
+
+// onUnit starts the run with an offcut whose far end falls on the unit: by its
+// length and the play at the near end, or, where that end is cut anyway, by a
+// cut.
+func (e *engine) onUnit(r run, h item, slack tape.Length) (first, bool) {
+	if r.nearCut {
+		k := (h.length() - e.loss(r.nearMitre)) / e.unit
+		return e.cutFirst(r, h, k*e.unit, -useBonus)
+	}
+	over := (e.unit - h.length()%e.unit) % e.unit
+	if over > slack || h.length() < e.shortest {
+		return first{}, false
+	}
+	start := r.nearReach + over
+	return first{at: int((h.length() + over) / e.unit), cost: -useBonus,
+		piece: &placed{item: h, start: start, end: start + h.length()}}, true
+}
+
+// offUnit starts the run with an offcut as it is; the whole pass then counts
+// its units from there.
+func (e *engine) offUnit(r run, h item) (first, tape.Length, bool) {
+	if r.nearCut || h.length() < e.shortest {
+		return first{}, 0, false
+	}
+	base := r.nearReach + h.length()%e.unit
+	return first{at: int(h.length() / e.unit), cost: -useBonus,
+		piece: &placed{item: h, start: r.nearReach, end: r.nearReach + h.length()}}, base, true
+}
+
+// cutFirst starts the run with the far part of an item, cut to this length.
+func (e *engine) cutFirst(r run, h item, length tape.Length, bonus int64) (first, bool) {
+	if length < e.shortest || length > h.length()-e.blade {
+		return first{}, false
+	}
+	lost := h.length() - length
+	keep := int64(0)
+	if loss := e.loss(r.nearMitre); h.groove && lost-loss >= e.shortest {
+		lost, keep = loss, keepCost
+	}
+	part := h
+	part.from, part.groove = h.to-length, false
+	return first{at: int(length / e.unit), cost: bonus + keep + e.waste(crosscut+lost),
+		piece: &placed{item: part, start: r.nearReach, end: r.nearReach + length, nearCut: true, nearMitre: r.nearMitre}}, true
+}
+
+// precutSources is how many items are tried as the source of a cut first piece.
+const precutSources = 6
+
+// precuts are passes that start with a piece cut from a board or an offcut, of
+// any length on a grid of an inch.
+func (e *engine) precuts(r run, p pile, items []item, b behind, least tape.Length) []pass {
+	var sources []item
+	for _, t := range slices.Concat(p.heads, items) {
+		if len(sources) < precutSources && !slices.ContainsFunc(sources, func(s item) bool { return s.length() == t.length() && s.groove == t.groove }) {
+			sources = append(sources, t)
+		}
+	}
+	step := max(e.unit, tape.Inch/e.unit*e.unit)
+	var out []pass
+	for _, t := range sources {
+		ps := e.pass(r, r.nearReach, b, least)
+		longest := min((t.length()-e.loss(r.nearMitre))/e.unit*e.unit, (r.length()+e.unit)/e.unit*e.unit)
+		for l := longest; l >= e.shortest; l -= step {
+			if f, ok := e.cutFirst(r, t, l, 0); ok {
+				ps.firsts = append(ps.firsts, f)
+			}
+		}
+		if len(ps.firsts) > 0 {
+			out = append(out, ps)
+		}
+	}
+	return out
+}
+
+// single fills a run with one piece cut from any item that is long enough: the
+// shortest that will do.
+func (e *engine) single(r run, p pile, items []item) (out []placed, cost int64, ok bool) {
+	if len(r.must) > 0 {
+		return nil, 0, false
+	}
+	cost = impossible
+	length := r.length()
+	for _, t := range slices.Concat(p.tails, p.heads, items) {
+		near := tape.Length(0) // what a near cut takes
+		if r.nearCut {
+			near = e.loss(r.nearMitre)
+		}
+		if t.length() < length+near || length < e.shortest && !e.exempt(r) {
+			continue
+		}
+		piece := placed{item: item{t.board, t.from + near, t.from + near + length, t.groove && near == 0, false},
+			start: r.nearReach, end: r.farReach, nearCut: near > 0, nearMitre: r.nearMitre, farCut: true, farMitre: r.farMitre}
+		if t.length() == length+near && !t.tongue && !r.farCut {
+			piece.farCut = false
+		} else if t.length() == length+near {
+			continue
+		}
+		lost := t.length() - length
+		if t.tongue && t.length()-near-length-e.loss(r.farMitre) >= e.shortest {
+			lost = near + e.loss(r.farMitre)
+		}
+		if c := e.waste(crosscut + lost); c < cost {
+			out, cost, ok = []placed{piece}, c, true
+		}
+	}
+	return
+}
+
+// exempt tells whether a run is too short for the shortest piece.
+func (e *engine) exempt(r run) bool { return r.length() < e.shortest }

@@ -1,0 +1,88 @@
+package rack
+
+import (
+	"math"
+	"slices"
+
+	"strake/tape"
+)
+
+// item is a board, or what is left of one: the stretch from..to of it, counted
+// from its groove end. A head starts a run with its cut end to the wall; a
+// tail ends one.
+type item struct {
+	board    int
+	from, to tape.Length
+	groove   bool // from is the factory groove end
+	tongue   bool // to is the factory tongue end
+}
+
+func (t item) length() tape.Length { return t.to - t.from }
+
+// placed is the part of an item that is laid, in its place in a run.
+type placed struct {
+	item
+	start, end          tape.Length // along the run as racked
+	nearCut, farCut     bool        // crosscut for this place at that end
+	nearMitre, farMitre bool
+	tongueOff           bool // its far tongue is taken off
+}
+
+// shop is what cutting and joining depend on.
+type shop struct {
+	blade, shortest     tape.Length
+	jointMin, preferred tape.Length
+	tongue              tape.Length // of an end
+	pitch               tape.Length
+	woodFirst           bool
+}
+
+// loss is what a crosscut takes from the board beyond the piece. A mitre (no
+// end is mitred beyond half a square) leaves a slanted end that is squared
+// again before it is used.
+func (s shop) loss(mitred bool) tape.Length {
+	if !mitred {
+		return s.blade
+	}
+	return s.blade + tape.Length(math.Ceil(float64(s.blade)*math.Sqrt2)) + 1
+}
+
+// pile is what is left to lay, in a fixed order.
+type pile struct{ boards, heads, tails []item }
+
+func (p pile) clone() pile {
+	return pile{slices.Clone(p.boards), slices.Clone(p.heads), slices.Clone(p.tails)}
+}
+
+// use takes the items of a filled run off the pile and puts back what is left
+// of the cut ones: a head behind a far cut, a tail before a near one.
+func (p *pile) use(ps []placed, s shop) {
+	for _, t := range ps {
+		src := p.take(t.item)
+		if t.farCut && src.tongue {
+			h := item{board: t.board, from: t.to + s.loss(t.farMitre), to: src.to, tongue: true}
+			if h.length() >= s.shortest {
+				p.heads = append(p.heads, h)
+			}
+		}
+		if t.nearCut && src.groove {
+			l := item{board: t.board, from: src.from, to: t.from - s.loss(t.nearMitre), groove: true}
+			if l.length() >= s.shortest {
+				p.tails = append(p.tails, l)
+			}
+		}
+	}
+}
+
+// take removes the item that a stretch of board lies in and returns it.
+func (p *pile) take(t item) item {
+	for _, list := range []*[]item{&p.boards, &p.heads, &p.tails} {
+		for i, x := range *list {
+			if x.board == t.board && x.from <= t.from && t.to <= x.to {
+				*list = slices.Delete(*list, i, i+1)
+				return x
+			}
+		}
+	}
+	return t
+}

@@ -1,0 +1,229 @@
+package rack
+
+import (
+	"strake/tape"
+)
+
+// first is a way a run may begin: nothing laid yet, or one piece laid whose
+// far end is a joint.
+type first struct {
+	at    int // place of its far end, in units from the base
+	piece *placed
+	cost  int64
+}
+
+// pass is one search along a run: places are base + k units.
+type pass struct {
+	shop
+	r      run
+	base   tape.Length
+	unit   tape.Length
+	least  tape.Length // joint distance held to
+	behind behind
+	firsts []first
+	even   func(item) int64 // evenness price of an item
+	work   *int             // units of work spent: one for each place tried
+}
+
+// finish is a way the run may end: from place at, after items tried before
+// stage, with the last piece.
+type finish struct {
+	cost  int64
+	at    int
+	stage int
+	last  *placed
+}
+
+// paths holds the tables of one search, to be used again by the next.
+type paths struct {
+	cost  []int64
+	first []int32 // index of the first that a place starts from, -1 none
+	bare  []bool  // nothing is laid yet at this place
+	bits  []uint64
+	joint []int64
+}
+
+func (t *paths) size(n, items int) {
+	if cap(t.cost) < n {
+		t.cost, t.first, t.bare, t.joint = make([]int64, n), make([]int32, n), make([]bool, n), make([]int64, n)
+	}
+	t.cost, t.first, t.bare, t.joint = t.cost[:n], t.first[:n], t.bare[:n], t.joint[:n]
+	words := items * ((n + 63) / 64)
+	if cap(t.bits) < words {
+		t.bits = make([]uint64, words)
+	}
+	t.bits = t.bits[:words]
+	clear(t.bits)
+	for i := range n {
+		t.cost[i], t.first[i], t.bare[i] = impossible, -1, false
+	}
+}
+
+// search finds the cheapest filling of the run with the items in this order;
+// ok is false when there is none.
+func (p *pass) search(items []item, t *paths) (out []placed, cost int64, ok bool) {
+	n := int((p.r.farReach-p.base)/p.unit) + 1
+	if n < 1 {
+		return nil, 0, false
+	}
+	t.size(n, len(items))
+	for k := range n {
+		t.joint[k] = p.jointAt(p.base + tape.Length(k)*p.unit)
+	}
+	best := finish{cost: impossible}
+	for i, f := range p.firsts {
+		p.begin(f, i, n, t, &best)
+	}
+	words := (n + 63) / 64
+	for s, it := range items {
+		p.step(it, s, n, t.bits[s*words:(s+1)*words], t, &best)
+		*p.work += n
+	}
+	if best.cost >= impossible {
+		return nil, 0, false
+	}
+	return p.trace(best, items, words, t), best.cost, true
+}
+
+// jointAt is the cost of a joint at a place, impossible where none may be.
+func (p *pass) jointAt(x tape.Length) int64 {
+	for _, s := range p.r.never {
+		if s.from < x && x < s.to {
+			return impossible
+		}
+	}
+	return p.shop.joint(x, p.least, p.behind)
+}
+
+// jumps tells whether a piece from a to b would have something that stays
+// inside it.
+func (p *pass) jumps(a, b tape.Length) bool {
+	for _, s := range p.r.must {
+		if a < s.from && b > s.to {
+			return true
+		}
+	}
+	return false
+}
+
+// begin sets a first piece, and ends the run with it where it reaches.
+func (p *pass) begin(f first, i, n int, t *paths, best *finish) {
+	if f.piece != nil && p.jumps(f.piece.start, f.piece.end) {
+		return
+	}
+	cost := f.cost
+	if f.piece != nil {
+		if end := f.piece.end; end >= p.r.farNeed && end <= p.r.farReach && !p.r.farCut && f.piece.tongue {
+			p.offer(best, finish{cost: cost + p.tongueCost(end), at: -1 - i, last: nil})
+		}
+		if f.at >= n || t.joint[f.at] >= impossible {
+			return
+		}
+		cost += t.joint[f.at]
+	}
+	if f.at < n && cost < t.cost[f.at] {
+		t.cost[f.at], t.first[f.at], t.bare[f.at] = cost, int32(i), f.piece == nil
+	}
+}
+
+func (p *pass) tongueCost(end tape.Length) int64 {
+	if end > p.r.farReach-p.tongue {
+		return tongueOffCost
+	}
+	return 0
+}
+
+func (p *pass) offer(best *finish, f finish) {
+	if f.cost < best.cost {
+		*best = f
+	}
+}
+
+// step tries one item from every place, farthest first, so that it is used
+// once at most.
+func (p *pass) step(it item, stage, n int, bits []uint64, t *paths, best *finish) {
+	l := it.length()
+	hop := int(l / p.unit)
+	price := p.even(it)
+	short := l < p.shortest
+	for k := n - 1; k >= 0; k-- {
+		c := t.cost[k]
+		if c >= best.cost || c >= impossible {
+			continue
+		}
+		at := p.base + tape.Length(k)*p.unit
+		end := at + l
+		if end >= p.r.farNeed {
+			if !short {
+				p.end(it, stage, k, at, c+price, t.bare[k], best)
+			}
+			continue
+		}
+		if !it.tongue || l != tape.Length(hop)*p.unit || short && t.bare[k] {
+			continue
+		}
+		j := t.joint[k+hop]
+		if c+price+j < t.cost[k+hop] && j < impossible && !p.jumps(at, end) {
+			t.cost[k+hop], t.bare[k+hop] = c+price+j, false
+			bits[(k+hop)>>6] |= 1 << uint((k+hop)&63)
+		}
+	}
+}
+
+// end closes the run with an item that reaches far enough: whole, or cut.
+func (p *pass) end(it item, stage, k int, at tape.Length, cost int64, bare bool, best *finish) {
+	end := at + it.length()
+	if end <= p.r.farReach && !p.r.farCut && !p.jumps(at, end) {
+		last := placed{item: it, start: at, end: end, tongueOff: it.tongue && end > p.r.farReach-p.tongue}
+		c := cost
+		if it.tongue {
+			c += p.tongueCost(end)
+		}
+		p.offer(best, finish{cost: c, at: k, stage: stage, last: &last})
+	}
+	length := p.r.farReach - at
+	spare := it.length() - length
+	if spare <= 0 || length < p.shortest && !(bare && p.r.length() < p.shortest) || p.jumps(at, p.r.farReach) {
+		return
+	}
+	last := placed{item: item{it.board, it.from, it.from + length, it.groove, false}, start: at, end: p.r.farReach, farCut: true, farMitre: p.r.farMitre}
+	p.offer(best, finish{cost: cost + p.cutCost(it, spare), at: k, stage: stage, last: &last})
+}
+
+// cutCost is what a far cut costs that leaves so much of the item, the kerf
+// included: an offcut that can be used is kept, the rest is lost.
+func (p *pass) cutCost(it item, spare tape.Length) int64 {
+	lost := spare
+	keep := int64(0)
+	if loss := p.loss(p.r.farMitre); it.tongue && spare-loss >= p.shortest {
+		lost, keep = loss, keepCost
+	}
+	return p.waste(crosscut+lost) + keep
+}
+
+// trace reads the pieces of the best finish back to the first.
+func (p *pass) trace(f finish, items []item, words int, t *paths) []placed {
+	if f.at < 0 {
+		piece := *p.firsts[-1-f.at].piece
+		piece.tongueOff = piece.end > p.r.farReach-p.tongue
+		return []placed{piece}
+	}
+	rev := []placed{*f.last}
+	k := f.at
+	for s := f.stage - 1; s >= 0; s-- {
+		if t.bits[s*words+k>>6]&(1<<uint(k&63)) == 0 {
+			continue
+		}
+		end := p.base + tape.Length(k)*p.unit
+		rev = append(rev, placed{item: items[s], start: end - items[s].length(), end: end})
+		k -= int(items[s].length() / p.unit)
+	}
+	if i := t.first[k]; i >= 0 && p.firsts[i].piece != nil {
+		rev = append(rev, *p.firsts[i].piece)
+	}
+	out := make([]placed, 0, len(rev))
+	for i := len(rev) - 1; i >= 0; i-- {
+		out = append(out, rev[i])
+	}
+	return out
+}

@@ -1,0 +1,180 @@
+package rack
+
+import (
+	"context"
+	"fmt"
+	"math/rand/v2"
+	"slices"
+
+	"strake/finding"
+	"strake/floor"
+	"strake/lay"
+	"strake/limits"
+	"strake/row"
+	"strake/stock"
+	"strake/tape"
+)
+
+// Ask is all that racking depends on.
+type Ask struct {
+	Layout    row.Layout
+	Aligned   floor.Aligned
+	Boards    stock.Boards
+	Limits    limits.Limits
+	Seed      uint64
+	Budget    int // units of work, one for each place tried; 0: Budget
+	WoodFirst bool
+	Style     tape.Style
+}
+
+// Budget is the work allowed where nothing else is said: some 20 s on a small
+// machine, far more than a room takes.
+const Budget = 2_000_000_000
+
+// Lay fills every run of the layout it can and returns the floor board by
+// board. A cancelled search leaves the runs it did not reach unfilled and says
+// so.
+func Lay(ctx context.Context, a Ask) lay.Lay {
+	ls, fs := lengths(a)
+	e := newEngine(ctx, a, ls)
+	plan := e.run(a.Layout)
+	l := e.build(a, ls, plan)
+	l.Findings = append(fs, e.findings(a, plan)...)
+	return l
+}
+
+// filled is a run with its pieces, as racked.
+type filled struct {
+	run
+	pieces []placed
+	least  tape.Length // joint distance held to
+	ok     bool
+}
+
+func newEngine(ctx context.Context, a Ask, ls []tape.Length) *engine {
+	e := &engine{
+		ctx: ctx, rng: rand.New(rand.NewPCG(a.Seed, 0x5eed)), budget: a.Budget, sign: 1,
+		shop: shop{
+			blade: a.Limits.Kerf.Value, shortest: a.Limits.ShortestPiece.Value,
+			jointMin: a.Limits.JointMin.Value, preferred: max(a.Limits.JointPreferred.Value, a.Limits.JointMin.Value),
+			tongue: a.Boards.EndTongue, pitch: a.Layout.Pitch, woodFirst: a.WoodFirst,
+		},
+	}
+	if e.budget == 0 {
+		e.budget = Budget
+	}
+	if !(lay.Zone{Ahead: 1, Hand: a.Boards.Hand}).TongueRight() {
+		e.sign = -1
+	}
+	e.unit = unit(ls)
+	for i, l := range ls {
+		e.stock.boards = append(e.stock.boards, item{board: i, to: l, groove: true, tongue: true})
+	}
+	return e
+}
+
+// finest is the smallest unit searched in; finer lengths are taken down to it.
+const finest = tape.SixtyFourth
+
+// unit is the step that all lengths are whole numbers of, a sixteenth of an
+// inch or a millimetre where they allow so much.
+func unit(ls []tape.Length) tape.Length {
+	g := gcd(ls)
+	switch {
+	case g == 0:
+		return tape.Sixteenth
+	case g%tape.Sixteenth == 0:
+		return tape.Sixteenth
+	case g%tape.Millimetre == 0:
+		return tape.Millimetre
+	}
+	return g
+}
+
+// run fills the runs in the order of laying. Where one of a small floor cannot
+// be filled, every way of using the few boards is tried.
+func (e *engine) run(l row.Layout) []filled {
+	runs := make([]run, len(l.Runs))
+	for i, r := range l.Runs {
+		runs[i] = orient(r, i, e.sign)
+		runs[i].start = r.Row <= 2
+	}
+	return e.greedy(runs)
+}
+
+func (e *engine) greedy(runs []run) []filled {
+	p := e.stock.clone()
+	e.share = newShares(p.boards)
+	joints := map[tape.Length][]tape.Length{} // by the low line of the strip
+	out := make([]filled, len(runs))
+	for i, r := range runs {
+		out[i].run = r
+		b := behind{within(joints[r.Low-e.pitch], r), within(joints[r.Low-2*e.pitch], r)}
+		out[i].pieces, out[i].least, out[i].ok = e.fill(r, p, b)
+		if !out[i].ok {
+			continue
+		}
+		e.share.drawn(out[i].pieces, p)
+		p.use(out[i].pieces, e.shop)
+		e.tidy(&p)
+		at := joints[r.Low]
+		for _, q := range out[i].pieces[1:] {
+			at = append(at, q.start)
+		}
+		slices.Sort(at)
+		joints[r.Low] = at
+	}
+	e.left = p
+	return out
+}
+
+// within are the joints that lie inside a run.
+func within(at []tape.Length, r run) []tape.Length {
+	var out []tape.Length
+	for _, x := range at {
+		if r.nearReach < x && x < r.farReach {
+			out = append(out, x)
+		}
+	}
+	return out
+}
+
+// heap is how many offcuts of a kind lie about at once; the shortest go first.
+const heap = 8
+
+func (e *engine) tidy(p *pile) {
+	for _, list := range []*[]item{&p.heads, &p.tails} {
+		slices.SortStableFunc(*list, func(a, b item) int { return int(b.length() - a.length()) })
+		if len(*list) > heap {
+			*list = (*list)[:heap]
+		}
+	}
+}
+
+// findings say what the search could not keep.
+func (e *engine) findings(a Ask, plan []filled) []finding.Finding {
+	var out []finding.Finding
+	if e.ctx.Err() != nil {
+		out = append(out, finding.Finding{Level: finding.Warn, Rule: "search", Measured: "cancelled before all runs were filled",
+			Do: "Start it again to get the whole board layout."})
+	} else if e.work > e.budget {
+		out = append(out, finding.Finding{Level: finding.Warn, Rule: "search", Measured: "the work allowed was used up before all runs were filled",
+			Do: "Allow more work, or relax a limit."})
+	}
+	missing, need := 0, tape.Length(0)
+	for _, f := range plan {
+		if !f.ok {
+			missing++
+			need += f.length()
+		}
+	}
+	if missing > 0 {
+		have := tape.Length(0)
+		for _, b := range e.left.boards {
+			have += b.length()
+		}
+		out = append(out, finding.Finding{Level: finding.Stop, Rule: "boards run out", Measured: fmt.Sprintf("%d runs of %s in all are not filled", missing, a.Style.Of(need)),
+			Limit: fmt.Sprintf("%s of whole boards left", a.Style.Of(have)), Do: "Tally more boards, or allow a shorter shortest piece."})
+	}
+	return out
+}

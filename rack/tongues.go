@@ -1,0 +1,86 @@
+package rack
+
+import (
+	"strake/lay"
+	"strake/plane"
+	"strake/tape"
+)
+
+// sideTongues takes the side tongue off where nothing mates with it and it
+// does not fit inside the least gap: counted from its tip.
+func (b *builder) sideTongues(a Ask) {
+	grooves := b.grooves()
+	for i := range b.lay.Pieces {
+		p := &b.lay.Pieces[i]
+		if p.Ahead != lay.Tongue {
+			continue
+		}
+		high := b.lay.Runs[p.Run].High
+		all := true // the whole edge is free and off
+		for _, s := range lineSpans(p.Outline, high) {
+			free := without(s, grooves[high])
+			all = all && len(free) == 1 && free[0] == s
+			for _, f := range free {
+				off := b.trim(a, p, f, high)
+				all = all && off
+			}
+		}
+		if all {
+			p.Ahead, p.Off = lay.TongueOff, nil
+		}
+	}
+}
+
+// trim takes the tongue off along a stretch unless it fits; it tells whether
+// it did.
+func (b *builder) trim(a Ask, p *lay.Piece, s plane.Span, high tape.Length) bool {
+	tip := plane.Rect(plane.P(s.From, high), plane.P(s.To, high+a.Boards.SideTongue))
+	if fits(a.Aligned.Reach, tip) {
+		return false
+	}
+	p.Off = append(p.Off, s)
+	return true
+}
+
+// fits tells whether a rectangle lies in the region.
+func fits(g plane.Region, r plane.Ring) bool {
+	lo, hi := r.Box()
+	in := g.Strip(lo.Y, hi.Y).RightOf(lo.X).LeftOf(hi.X)
+	return in.Area2() >= r.Area2()
+}
+
+// grooves are the stretches of each row line that a laid row beyond offers its
+// groove to.
+func (b *builder) grooves() map[tape.Length][]plane.Span {
+	out := map[tape.Length][]plane.Span{}
+	for _, p := range b.lay.Pieces {
+		low := b.lay.Runs[p.Run].Low
+		out[low] = append(out[low], lineSpans(p.Outline, low)...)
+	}
+	return out
+}
+
+// lineSpans are the stretches of a ring that lie on the line Y = y.
+func lineSpans(r plane.Ring, y tape.Length) []plane.Span {
+	var out []plane.Span
+	for i, p := range r {
+		q := r[(i+1)%len(r)]
+		if p.Y == y && q.Y == y && p.X != q.X {
+			out = append(out, plane.Span{From: min(p.X, q.X), To: max(p.X, q.X)})
+		}
+	}
+	return out
+}
+
+// without is what is left of s outside all of ts.
+func without(s plane.Span, ts []plane.Span) []plane.Span {
+	left := []plane.Span{s}
+	for _, t := range ts {
+		var next []plane.Span
+		for _, l := range left {
+			next = append(next, l.Cut(t)...)
+		}
+		left = next
+	}
+	return left
+}
