@@ -1,0 +1,42 @@
+// Package job is everything that is asked: the room as sketched and read, the
+// boards, the limits and the wishes.
+package job
+
+import (
+	"strake/limits"
+	"strake/room"
+	"strake/stock"
+	"strake/survey"
+	"strake/tape"
+)
+
+// Job is one floor to plan.
+type Job struct {
+	Name     string
+	Unit     tape.Unit // lengths are printed in, and bare numbers read in
+	Sketch   room.Sketch
+	Readings []survey.Reading
+	Boards   stock.Boards
+	Limits   limits.Limits // defaults filled in
+	Base     tape.Length   // thickness of the baseboard, 0 none
+	Shoe     tape.Length   // thickness of the shoe in front of it, 0 none
+	Joists   Joists
+	Wishes   Wishes
+	Seed     uint64
+}
+
+// Joists are what the subfloor lies on.
+type Joists struct {
+	Along   room.Wall   // they run along this wall; empty: not known
+	Spacing tape.Length // on centre, 0 not known
+}
+
+// Wishes are what the person would like.
+type Wishes struct {
+	Direction  room.Wall // rows run along this wall; empty: the longest
+	Across     bool      // rows run square to it instead
+	StartWall  room.Wall // first row along this wall; empty: strake's choice
+	RunThrough string    // rows run through this doorway without a break
+	EdgeOn     string    // a row edge on this corner
+	WoodFirst  bool      // saving wood comes before looks
+}

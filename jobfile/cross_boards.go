@@ -1,0 +1,96 @@
+package jobfile
+
+import (
+	"fmt"
+
+	"strake/limits"
+	"strake/stock"
+	"strake/tape"
+)
+
+// boards checks the stock, and sets what is known about the lengths.
+func boards(d *decoder, j *draft) {
+	b := &j.Boards
+	path := at("boards", "lengths")
+	var ways []string
+	for _, way := range []struct {
+		key   string
+		known stock.Known
+	}{{"tally", stock.Tallied}, {"one", stock.OneSize}, {"mix", stock.MixOnly}} {
+		if d.given(at(path, way.key)) {
+			ways = append(ways, way.key)
+			b.Known = way.known
+		}
+	}
+	switch {
+	case len(ways) == 0 && d.given(path):
+		d.failPath(path, "nothing says how long the boards are", "", "tally, one or mix")
+	case len(ways) > 1:
+		d.failPath(at(path, ways[1]), "the lengths are given in more than one way", fmt.Sprint(ways), "one of tally, one and mix")
+	}
+	if d.given(at(path, "count")) && !d.given(at(path, "one")) {
+		d.failPath(at(path, "count"), "a count goes with one length", "", "one: and the length, or the numbers in the tally")
+	}
+	if d.given(at(path, "mix")) {
+		mix(d, j, at(path, "mix"))
+	}
+	tenBoards(d, j)
+}
+
+// mix checks the spread of lengths.
+func mix(d *decoder, j *draft, path string) {
+	m, s := j.Boards.Mix, tape.Paper(j.Unit)
+	if m.Least == 0 || m.Most == 0 || m.Mean == 0 {
+		return // not read, and said so
+	}
+	switch {
+	case m.Least > m.Most:
+		d.failPath(at(path, "most"), "the longest board is shorter than the shortest", s.Of(m.Most), "at least "+s.Of(m.Least))
+	case m.Mean < m.Least || m.Mean > m.Most:
+		d.failPath(at(path, "mean"), "the mean lies outside the shortest and the longest", s.Of(m.Mean), "from "+s.Of(m.Least)+" to "+s.Of(m.Most))
+	case m.Step > 0 && m.Step > m.Most-m.Least && m.Most > m.Least:
+		d.failPath(at(path, "step"), "the step is more than the spread of lengths", s.Of(m.Step), "at most "+s.Of(m.Most-m.Least))
+	}
+}
+
+// tenBoards checks the ten-board width against the face: more than a tenth
+// off, it is the width of some other number of boards.
+func tenBoards(d *decoder, j *draft) {
+	b, s := j.Boards, tape.Paper(j.Unit)
+	if b.TenBoards == 0 || b.Face == 0 {
+		return
+	}
+	if ten := 10 * b.Face; b.TenBoards < ten-b.Face || b.TenBoards > ten+b.Face {
+		d.failPath(at("boards", "ten_boards"), "ten boards of "+s.Of(b.Face)+" cannot measure this", s.Of(b.TenBoards), "near "+s.Of(ten))
+	}
+}
+
+// pairs checks figures that hold each other: least and greatest.
+func pairs(d *decoder, j *draft) {
+	l := limits.Default(j.Boards.Face, j.Boards.Thickness)
+	for _, k := range limitKeys {
+		if f, ok := j.figures[k.key]; ok {
+			*k.to(&l) = f
+		}
+	}
+	ordered(d, j, "jamb_least", "jamb_greatest", l.JambLeast, l.JambGreatest)
+	ordered(d, j, "transition_least", "transition_greatest", l.TransitionLeast, l.TransitionGreatest)
+	_, least := j.figures["joint_min"]
+	if _, most := j.figures["joint_preferred"]; least && most {
+		ordered(d, j, "joint_min", "joint_preferred", l.JointMin, l.JointPreferred)
+	}
+}
+
+// ordered checks that lo is not above hi, at the one of the two that the job
+// gives.
+func ordered(d *decoder, j *draft, lo, hi string, a, b limits.Figure) {
+	if a.Value <= b.Value {
+		return
+	}
+	s := tape.Paper(j.Unit)
+	if _, ok := j.figures[hi]; ok {
+		d.failPath(at("limits", hi), hi+" is below "+lo, s.Of(b.Value), "at least "+s.Of(a.Value))
+		return
+	}
+	d.failPath(at("limits", lo), lo+" is above "+hi, s.Of(a.Value), "at most "+s.Of(b.Value))
+}

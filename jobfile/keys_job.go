@@ -1,0 +1,117 @@
+package jobfile
+
+import (
+	"strconv"
+
+	"github.com/goccy/go-yaml/ast"
+
+	"strake/job"
+	"strake/limits"
+	"strake/room"
+	"strake/stock"
+	"strake/tape"
+)
+
+// Version is the version of the job file that is read here.
+const Version = 1
+
+// draft is a job while it is read, with what is only settled at the end.
+type draft struct {
+	job.Job
+	figures map[string]limits.Figure // limits given, by key
+	mill    bool
+}
+
+const (
+	mm = tape.Millimetre
+	in = tape.Inch
+)
+
+var jobTable = table[draft]{
+	doc: "One floor to plan: rooms, tape readings, boards, limits and wishes.",
+	fields: []field[draft]{
+		versionField().must(),
+		text("name", "What the job is called on paper.", func(j *draft) *string { return &j.Name }).or("the file's name"),
+		unitField().or("in"),
+		each("rooms", "The rooms and closets that get this floor.", "room", roomTable, addRoom).must(),
+		each("points", "Named places on walls, to read distances to.", "point", pointTable, addPoint),
+		readingsField().must(),
+		each("doorways", "Openings in the walls of the rooms.", "doorway", doorwayTable, addDoorway),
+		each("stays", "What stays where it is: hearths, tiles, columns, registers, cabinets, pipes.", "thing that stays", stayTable, addStay),
+		sub("boards", "The boards on the pallet.", boardsTable, func(j *draft) *stock.Boards { return &j.Boards }).must(),
+		length("base", "Thickness of the baseboard that covers the gap at the walls.", within{0, 60 * mm}, func(j *draft) *tape.Length { return &j.Base }).or("no baseboard"),
+		length("shoe", "Thickness of the shoe or quarter round in front of the baseboard.", within{0, 60 * mm}, func(j *draft) *tape.Length { return &j.Shoe }).or("no shoe"),
+		sub("joists", "What the subfloor lies on.", joistTable, func(j *draft) *job.Joists { return &j.Joists }).or("not known"),
+		limitsField().or("the defaults, each with its source"),
+		sub("wishes", "What you would like; a plan that cannot have it says so.", wishTable, func(j *draft) *job.Wishes { return &j.Wishes }).or("strake's choice"),
+		seedField().or("1"),
+	},
+}
+
+func versionField() field[draft] {
+	s := shape{words: "the number 1, the version of this form", schema: map[string]any{"const": Version}}
+	return custom("strake", "The version of this file's form.", s, func(d *decoder, n ast.Node, j *draft) {
+		v, ok := d.text(n, s.words)
+		if ok && v != strconv.Itoa(Version) {
+			d.fail(n.GetToken(), "this version of the job file is not known", v, s.words)
+		}
+	})
+}
+
+// unitField is read before all lengths, so that bare numbers are read in it.
+func unitField() field[draft] {
+	units := []tape.Unit{tape.UnitInch, tape.UnitFoot, tape.UnitMillimetre, tape.UnitCentimetre, tape.UnitMetre}
+	f := choice("unit", "The unit of numbers without one. It also sets what is printed: ft as feet and inches, in as inches, the others as mm.", units, func(j *draft) *tape.Unit { return &j.Unit })
+	read := f.read
+	f.read = func(d *decoder, n ast.Node, j *draft) {
+		read(d, n, j)
+		d.unit = j.Unit
+	}
+	return f
+}
+
+func seedField() field[draft] {
+	s := shape{words: "a whole number", schema: map[string]any{"type": "integer", "minimum": 0}}
+	return custom("seed", "Another seed gives another layout of the same boards; the same seed gives the same one.", s, func(d *decoder, n ast.Node, j *draft) {
+		v, ok := d.text(n, s.words)
+		if !ok {
+			return
+		}
+		x, err := strconv.ParseUint(v, 10, 63)
+		if err != nil {
+			d.fail(n.GetToken(), "this is not such a number", v, "a whole number from 0 up, such as 7")
+		}
+		j.Seed = x
+	})
+}
+
+var joistTable = table[job.Joists]{fields: []field[job.Joists]{
+	wall("along", "The wall that the joists run along.", func(j *job.Joists) *room.Wall { return &j.Along }),
+	length("spacing", "Joist spacing, on centre.", within{150 * mm, 1500 * mm}, func(j *job.Joists) *tape.Length { return &j.Spacing }),
+}}
+
+var wishTable = table[job.Wishes]{fields: []field[job.Wishes]{
+	wall("rows_along", "Rows run along this wall.", func(w *job.Wishes) *room.Wall { return &w.Direction }).or("along the longest wall"),
+	custom("rows_across", "Rows run square to this wall (instead of rows_along).", wallShape, func(d *decoder, n ast.Node, w *job.Wishes) {
+		if w.Direction != (room.Wall{}) {
+			d.fail(n.GetToken(), "rows_along and rows_across cannot both hold", "", "one of the two")
+			return
+		}
+		wallField.read(d, n, w)
+		w.Across = w.Direction != (room.Wall{})
+	}),
+	wall("start_wall", "The first row lies along this wall.", func(w *job.Wishes) *room.Wall { return &w.StartWall }).or("strake's choice"),
+	custom("run_through", "Rows run through this doorway without a break.", nameShape, func(d *decoder, n ast.Node, w *job.Wishes) {
+		if v, ok := d.text(n, nameShape.words); ok && d.named(n.GetToken(), v, "doorway") {
+			w.RunThrough = v
+		}
+	}),
+	corner("edge_on", "A row edge falls on this corner or point.", func(w *job.Wishes) *string { return &w.EdgeOn }),
+	yes("wood_first", "Saving wood comes before looks.", func(w *job.Wishes) *bool { return &w.WoodFirst }).or("no"),
+}}
+
+var (
+	wallField = wall("", "", func(w *job.Wishes) *room.Wall { return &w.Direction })
+	wallShape = wallField.shape
+	nameShape = shape{words: "the name of a doorway", schema: map[string]any{"type": []any{"string", "number"}}}
+)

@@ -1,0 +1,90 @@
+package jobfile
+
+import (
+	"strconv"
+
+	"github.com/goccy/go-yaml/ast"
+
+	"strake/survey"
+	"strake/tape"
+)
+
+// tapeRange is what a tape reading may be.
+var tapeRange = within{10 * mm, tape.Longest}
+
+// trusted is a reading with how far to trust it.
+type trusted struct {
+	value tape.Reading
+	doubt tape.Length
+}
+
+var trustedTable = table[trusted]{fields: []field[trusted]{
+	custom("is", "The reading.", shape{words: "a length", schema: lengthSchema(false)}, func(d *decoder, n ast.Node, t *trusted) {
+		t.value, _ = d.reading(n, tapeRange)
+	}).must(),
+	length("doubt", "How far off it may well be, such as 1/4 in where the tape sagged.", within{mm / 10, 1000 * mm}, func(t *trusted) *tape.Length { return &t.doubt }).must(),
+}}
+
+// readingsField reads the distances between named points: A-B: 12' 7-3/8", a
+// list of lengths where one was read more than once, or {is: , doubt: }.
+func readingsField() field[draft] {
+	in := trustedTable.shape()
+	s := shape{
+		words: "two names with a dash, and the distance between them: A-B: 12' 7-3/8\"",
+		keys:  in.keys, named: "pair of corners or points",
+		schema: map[string]any{
+			"type":          "object",
+			"propertyNames": map[string]any{"pattern": "^[^-]+-[^-]+$"},
+			"additionalProperties": map[string]any{"anyOf": []any{
+				lengthSchema(false), in.schema,
+				map[string]any{"type": "array", "items": map[string]any{"anyOf": []any{lengthSchema(false), in.schema}}},
+			}},
+		},
+	}
+	const doc = "What the tape said between any two named corners or points: walls, diagonals, widths, a tie through a doorway. Give a list where one was read more than once, or {is: , doubt: } where one is to be trusted less."
+	return custom("readings", doc, s, func(d *decoder, n ast.Node, j *draft) {
+		entries, _ := d.entries(n, s.words)
+		for _, e := range entries {
+			pair, ok := d.pair(e.token, e.key, s.words)
+			if !ok {
+				continue
+			}
+			d.at[d.path+sep+pair.String()+keyOf] = e.token
+			d.under(e.key, e.value, func(n ast.Node) {
+				for _, r := range d.readings(n) {
+					r.From, r.To = pair[0], pair[1]
+					j.Readings = append(j.Readings, r)
+				}
+			})
+		}
+	})
+}
+
+// readings reads one reading or a list of them.
+func (d *decoder) readings(n ast.Node) []survey.Reading {
+	list, ok := n.(*ast.SequenceNode)
+	if !ok {
+		return d.trusted(n)
+	}
+	var out []survey.Reading
+	for i, n := range list.Values {
+		d.under(strconv.Itoa(i), n, func(n ast.Node) { out = append(out, d.trusted(n)...) })
+	}
+	return out
+}
+
+// trusted reads one reading, alone or with its doubt; none when it is wrong.
+func (d *decoder) trusted(n ast.Node) []survey.Reading {
+	var t trusted
+	switch n.(type) {
+	case *ast.MappingNode, *ast.MappingValueNode:
+		trustedTable.read(d, n, &t)
+	default:
+		t.value, _ = d.reading(n, tapeRange)
+	}
+	if t.value.Value == 0 {
+		return nil
+	}
+	line, _ := d.position(start(n))
+	return []survey.Reading{{Value: t.value.Value, Step: t.value.Step, SD: t.doubt.Millimetres(), Line: line}}
+}

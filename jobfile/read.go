@@ -1,0 +1,47 @@
+package jobfile
+
+import (
+	"fmt"
+
+	"strake/finding"
+	"strake/job"
+	"strake/stock"
+	"strake/tape"
+)
+
+// ReadJob reads a job file. The name is only for print. When anything is
+// wrong the error is an Errors with all of it, and the job holds what could be
+// read. The findings are about values that are allowed but odd.
+func ReadJob(name string, data []byte) (job.Job, []finding.Finding, error) {
+	d := newDecoder(name, data)
+	j := draft{Job: job.Job{
+		Unit: tape.UnitInch, Seed: 1, Name: name,
+		Boards: stock.Boards{SideTongue: sideTongue, EndTongue: endTongue, Hand: stock.RightHand},
+	}}
+	d.read(data, &j)
+	j.settle()
+	if errs := d.errs.sorted(); len(errs) > 0 {
+		return j.Job, nil, errs
+	}
+	return j.Job, odd(d, &j), nil
+}
+
+// read reads the tree and checks what its parts say of each other. The YAML
+// library has been seen to panic on strange input, though not its parser; if
+// it does, that is an error in the file as far as the reader can tell.
+func (d *decoder) read(data []byte, j *draft) {
+	defer func() {
+		if r := recover(); r != nil {
+			d.failAt(1, 1, "this file cannot be read", fmt.Sprint(r), "a plain job; strake new writes a first one")
+		}
+	}()
+	if len(data) >= 3 && string(data[:3]) == "\ufeff" {
+		data = data[3:]
+	}
+	root := d.parse(data)
+	if root == nil {
+		return
+	}
+	jobTable.read(d, root, j)
+	cross(d, j)
+}
