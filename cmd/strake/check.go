@@ -1,0 +1,48 @@
+package main
+
+import (
+	"fmt"
+	"os"
+
+	"strake/check"
+	"strake/finding"
+	"strake/jobfile"
+	"strake/paper"
+	"strake/plan"
+)
+
+type checkCmd struct {
+	Job string `arg:"" help:"The job file (YAML)."`
+	Lay string `placeholder:"FILE" help:"A written board layout (plan.json) to hold against the job."`
+}
+
+// Help says what is looked at.
+func (checkCmd) Help() string {
+	return `Without --lay: the readings are fitted and the rows set out, and everything noticed is printed; no boards are laid and nothing is written.
+
+With --lay FILE: the board layout in FILE is proved against the job's floor and limits: nothing overlaps, everything is covered, every board adds up, tongues meet grooves, joints and rips keep their limits.`
+}
+
+func (c *checkCmd) Run(r rim) error {
+	j, fs, err := readJob(r, c.Job)
+	if err != nil {
+		return err
+	}
+	p := plan.Rows(j)
+	p.Findings = append(fs, p.Findings...)
+	if c.Lay != "" && finding.Worst(p.Findings) != finding.Stop {
+		data, err := os.ReadFile(r.path(c.Lay))
+		if err != nil {
+			return err
+		}
+		if p.Lay, err = jobfile.ReadLay(data); err != nil {
+			return fmt.Errorf("%s: %w", c.Lay, err)
+		}
+		p.Findings = append(p.Findings, check.Lay(p.Lay, p.Floor, j.Limits, j.Boards)...)
+	}
+	fmt.Fprint(r.out, paper.Findings(p))
+	if finding.Worst(p.Findings) == finding.Stop {
+		return errFindings
+	}
+	return nil
+}

@@ -1,0 +1,80 @@
+// Command strake plans a plank floor: from tape readings to rows, boards, cuts
+// and a drawing, held against an independent checker.
+package main
+
+import (
+	"context"
+	"errors"
+	"io"
+	"os"
+	"os/signal"
+
+	"github.com/alecthomas/kong"
+)
+
+// commands is what can be asked for; each has a file of its own.
+type commands struct {
+	Plan     planCmd     `cmd:"" help:"Plan a floor: write the drawing, the row list, the cut list, the whole board layout and the findings to a folder."`
+	Check    checkCmd    `cmd:"" help:"Check the readings and wishes of a job without laying it, or hold a written board layout against its job."`
+	New      newCmd      `cmd:"" help:"Write a commented first job to fill in."`
+	Examples examplesCmd `cmd:"" help:"List the example jobs, or print one."`
+}
+
+// rim is the outside world, so that tests can stand in for it.
+type rim struct {
+	ctx      context.Context
+	out, err io.Writer
+	in       io.Reader
+	dir      string // relative paths start here; empty: the working folder
+}
+
+const about = `Plan a solid plank floor: from tape readings to rows, boards, cuts and a drawing.
+
+Lengths are written as people write them: 12' 7-3/8", 151.375 in, 3.84 m, 3840. A number without a unit is in the job's own unit.
+
+Figures come with their source and can be replaced in the job. Local code and licensed trades come first, then the maker's instructions, then these figures.
+
+Exit codes: 0 all held, 1 findings that stop the plan or break a limit, 2 a job or a file could not be read, 64 the command was not understood.`
+
+func main() {
+	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
+	code := run(os.Args[1:], rim{ctx: ctx, out: os.Stdout, err: os.Stderr, in: os.Stdin})
+	stop()
+	os.Exit(code)
+}
+
+// errHelp ends a command line that only asked for help.
+var errHelp = errors.New("help")
+
+// run is the whole command, with its exit code.
+func run(args []string, r rim) int {
+	var c commands
+	parser, err := kong.New(&c,
+		kong.Name("strake"), kong.Description(about), kong.Writers(r.out, r.err),
+		kong.UsageOnError(), kong.ConfigureHelp(kong.HelpOptions{WrapUpperBound: 100}),
+		kong.Exit(func(int) { panic(errHelp) }))
+	if err != nil {
+		return report(err, r)
+	}
+	ctx, err := parse(parser, args)
+	if err == nil {
+		err = ctx.Run(r)
+	}
+	return report(err, r)
+}
+
+// parse turns kong's exit for --help into an error.
+func parse(p *kong.Kong, args []string) (ctx *kong.Context, err error) {
+	defer func() {
+		if v := recover(); v != nil {
+			if v != errHelp { //nolint:errorlint // the very value thrown above
+				panic(v)
+			}
+			err = errHelp
+		}
+	}()
+	if len(args) == 0 {
+		args = []string{"--help"}
+	}
+	return p.Parse(args)
+}

@@ -1,0 +1,90 @@
+package drawing
+
+import (
+	"strake/lay"
+	"strake/plan"
+	"strake/sheet"
+	"strake/words"
+)
+
+// Floor draws the floor plan of p: the room to scale with its dimensions,
+// every row and board, what the edges meet, and how to read it. Stages that
+// could not be made are left out of it; the sheet says so.
+func Floor(p plan.Plan) sheet.Sheet {
+	d := newDraw(p)
+	if d.empty() {
+		d.nothing()
+		return d.sheet()
+	}
+	d.drawStays()
+	d.drawBoards()
+	d.drawEdges()
+	d.drawLine()
+	d.drawPanel()
+	d.nameRows()
+	d.nameCorners()
+	d.nameStays()
+	d.nameEdges()
+	d.dimension()
+	d.nameBoards()
+	d.frame()
+	return d.sheet()
+}
+
+// draw is a drawing being made, in layers from the lowest to the highest.
+type draw struct {
+	view
+	p      plan.Plan
+	say    words.Lengths
+	areas  []sheet.Item // boards, stays
+	lines  []sheet.Item // edges, dimensions
+	text   []sheet.Item // writing and the white under it
+	labels labels
+	bare   [][]sheet.Pt // the floor to its edges
+	keys   []key        // the floor's edges as listed at the side
+	runs   map[int]lay.Run
+}
+
+func newDraw(p plan.Plan) *draw {
+	d := &draw{view: newView(p), p: p, say: words.In(p.Job.Unit)}
+	for _, r := range p.Aligned.Bare {
+		d.bare = append(d.bare, d.ring(r))
+	}
+	d.labels.bounds = d.area
+	d.runs = map[int]lay.Run{}
+	for _, r := range p.Lay.Runs {
+		d.runs[r.ID] = r
+	}
+	d.keys = keysOf(p, d.say)
+	return d
+}
+
+func (d *draw) empty() bool { return len(d.p.Aligned.Bare) == 0 }
+
+// nothing says why the sheet is empty.
+func (d *draw) nothing() {
+	d.labels.bounds = box{sheet.Pt{}, sheet.Pt{X: d.page.w, Y: d.page.h}}
+	d.put(sheet.Text{Text: d.p.Job.Name, At: sheet.Pt{X: 20, Y: 24}, Size: title, Bold: true})
+	d.put(sheet.Text{Text: "No floor could be made of this job: see the findings.", At: sheet.Pt{X: 20, Y: 34}, Size: middling})
+}
+
+// put writes t and keeps its place.
+func (d *draw) put(t sheet.Text) {
+	d.labels.take(t)
+	d.text = append(d.text, t)
+}
+
+func (d *draw) sheet() sheet.Sheet {
+	s := sheet.Sheet{Title: d.p.Job.Name + ": floor plan", W: d.page.w, H: d.page.h}
+	s.Put(d.areas...)
+	s.Put(d.lines...)
+	s.Put(d.text...)
+	return s
+}
+
+// frame draws the line round the sheet.
+func (d *draw) frame() {
+	m := margin / 2
+	d.lines = append(d.lines, sheet.Polygon{Pen: sheet.Pen{Width: 0.5, Ink: sheet.Black}, Rings: [][]sheet.Pt{{
+		{X: m, Y: m}, {X: d.page.w - m, Y: m}, {X: d.page.w - m, Y: d.page.h - m}, {X: m, Y: d.page.h - m}}}})
+}

@@ -1,0 +1,131 @@
+package drawing
+
+import (
+	"strake/lay"
+	"strake/plane"
+	"strake/saw"
+	"strake/sheet"
+	"strake/tape"
+	"strake/words"
+)
+
+// nameRows numbers every run at its left end, and writes the widths of a
+// ripped one there and at its right end.
+func (d *draw) nameRows() {
+	for _, r := range d.p.Lay.Runs {
+		d.nameRow(r)
+	}
+}
+
+func (d *draw) nameRow(r lay.Run) {
+	left, right := d.endsOf(r)
+	name := words.Row(r)
+	a, b, ripped := d.ripWidths(r)
+	for col := range 3 {
+		if !d.rowAt(d.rowText(name, left.X-2.2-6*float64(col), left.Y, sheet.End), left) {
+			continue
+		}
+		if ripped {
+			d.ripLeft(a, left)
+			d.ripRight("rip "+d.say.Rip(b), right)
+		}
+		return
+	}
+	for col := range 3 {
+		if !d.rowAt(d.rowText(name, right.X+2.2+6*float64(col), right.Y, sheet.Start), right) {
+			continue
+		}
+		if ripped {
+			d.ripRight("rip "+d.say.Rips(a, b), right)
+		}
+		return
+	}
+	d.rowInside(name, left, right)
+}
+
+// endsOf are the middles of a run's two ends.
+func (d *draw) endsOf(r lay.Run) (left, right sheet.Pt) {
+	lo, hi := r.Outline.Box()
+	y := (lo.Y + hi.Y) / 2
+	return d.at(plane.P(lo.X, y)), d.at(plane.P(hi.X, y))
+}
+
+// rowText is a row's number, smaller where the rows are narrow.
+func (d *draw) rowText(s string, x, y float64, a sheet.Anchor) sheet.Text {
+	size := tiny
+	switch row := d.on(d.p.Job.Boards.Pitch()); {
+	case row > 1.5*middling:
+		size = middling
+	case row > 1.3*small:
+		size = small
+	}
+	return sheet.Text{Text: s, At: sheet.Pt{X: x, Y: y + 0.36*size}, Size: size, Anchor: a, Bold: true}
+}
+
+// ripLeft and ripRight write a rip's width beside the row's end, past its
+// number where that stands there.
+func (d *draw) ripLeft(width tape.Length, end sheet.Pt) {
+	for x := end.X - 6; x > end.X-22; x-- {
+		if d.rowAt(ripText("rip "+d.say.Rip(width), x, end.Y, sheet.End), end) {
+			return
+		}
+	}
+}
+
+func (d *draw) ripRight(s string, end sheet.Pt) {
+	for x := end.X + 2.2; x < end.X+16; x++ {
+		if d.rowAt(ripText(s, x, end.Y, sheet.Start), end) {
+			return
+		}
+	}
+}
+
+func ripText(s string, x, y float64, a sheet.Anchor) sheet.Text {
+	return sheet.Text{Text: s, At: sheet.Pt{X: x, Y: y + 0.36*small}, Size: small, Anchor: a}
+}
+
+// rowAt writes a row's name off the floor, with a line from there to the row
+// when it does not stand beside it.
+func (d *draw) rowAt(t sheet.Text, row sheet.Pt) bool {
+	if _, ok := d.labels.first([]sheet.Text{t}, func(t sheet.Text) bool { return clearOf(d.bare, outline(t)) }); !ok {
+		return false
+	}
+	d.onWhite(t)
+	if far := t.At.X - row.X; t.Bold && (far > 4 || far < -4) {
+		x := t.At.X + 0.6
+		if far > 0 {
+			x = t.At.X - 0.6
+		}
+		d.lines = append(d.lines, sheet.Polyline{Points: []sheet.Pt{{X: x, Y: row.Y}, row}, Pen: hair})
+	}
+	return true
+}
+
+// rowInside writes a row's name on its boards, in the first place from the
+// left that is free.
+func (d *draw) rowInside(name string, left, right sheet.Pt) {
+	for x := left.X + 1; x < right.X; x += 1.5 {
+		t := d.rowText(name, x, left.Y, sheet.Start)
+		t.Size, t.At.Y = min(small, t.Size), left.Y+0.36*min(small, t.Size)
+		if _, ok := d.labels.first([]sheet.Text{t}, nil); ok {
+			d.text = append(d.text, sheet.Polygon{Rings: [][]sheet.Pt{grown(t, 0.35)}, Fill: sheet.White, Pen: thin}, t)
+			return
+		}
+	}
+}
+
+// ripWidths are the widths of a run at its left and right end, when it is
+// ripped for its whole length.
+func (d *draw) ripWidths(r lay.Run) (left, right tape.Length, ok bool) {
+	for i, id := range r.Pieces {
+		rip := saw.Of(d.p.Lay.Pieces[id]).Rip
+		if !rip.Done {
+			return 0, 0, false
+		}
+		if i == 0 {
+			left = rip.Left
+		}
+		right = rip.Right
+	}
+	return left, right, len(r.Pieces) > 0
+}

@@ -1,0 +1,159 @@
+package paper
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"strake/lay"
+	"strake/saw"
+	"strake/tape"
+	"strake/words"
+)
+
+// keeps names the long edge that a ripped piece still has.
+func keeps(p Piece) string {
+	if k := p.Cuts.Rip.Keeps; k != "" {
+		return string(k) + " edge"
+	}
+	return "neither edge"
+}
+
+// ends are the two ends of a piece in words, left first.
+func ends(p Piece) string { return string(p.Lay.Left) + " | " + string(p.Lay.Right) }
+
+// notches describes each notch that can be measured, by its sizes and its place.
+func notches(p Piece, say words.Lengths) []string {
+	var out []string
+	for _, n := range p.Cuts.Notches {
+		if say.Nil(n.Along) || say.Nil(n.Across) {
+			continue
+		}
+		s := fmt.Sprintf("notch %s along by %s across, %s, %s", say.Of(n.Along), say.Rip(n.Across),
+			off(say.Of(n.FromEnd), n.FromEnd, n.End), off(say.Rip(n.FromEdge), n.FromEdge, n.Edge))
+		if n.Slanted {
+			s += ", slanted"
+		}
+		out = append(out, s)
+	}
+	return out
+}
+
+func off(figure string, d tape.Length, side saw.Side) string {
+	if d == 0 {
+		return "at the " + string(side)
+	}
+	return figure + " from the " + string(side)
+}
+
+// mitre describes a slanted end: which side is the longer, by how much, and
+// the angle off square; "" for an end that is as good as square.
+func mitre(p Piece, left bool, say words.Lengths) string {
+	slant, side, long := p.Cuts.Right, saw.RightEnd, saw.AheadEdge
+	if left {
+		slant, side = p.Cuts.Left, saw.LeftEnd
+	}
+	if say.Nil(slant) {
+		return ""
+	}
+	if (slant > 0) == left {
+		long = saw.BehindEdge
+	}
+	lo, hi := p.Lay.Outline.Box()
+	deg := math.Atan2(float64(slant.Abs()), float64(hi.Y-lo.Y)) * 180 / math.Pi
+	s := fmt.Sprintf("mitre the %s, %s longer at the %s (%.1f degrees off square)", side, say.Rip(slant.Abs()), long, deg)
+	if p.InPlace {
+		s += ", measured in place"
+	}
+	return s
+}
+
+// work are the things to do to a board to make the piece, in words.
+func work(p Piece, say words.Lengths) []string {
+	if p.Whole {
+		return append([]string{"whole"}, tongues(p, say)...)
+	}
+	var out []string
+	if s := crosscutText(p, say); s != "" {
+		out = append(out, s)
+	}
+	for _, left := range []bool{true, false} {
+		if m := mitre(p, left, say); m != "" {
+			out = append(out, m)
+		}
+	}
+	if p.Cuts.Rip.Done {
+		out = append(out, ripText(p, say))
+	}
+	out = append(out, notches(p, say)...)
+	return append(out, tongues(p, say)...)
+}
+
+// crosscutText names the ends that are cut square.
+func crosscutText(p Piece, say words.Lengths) string {
+	s := ""
+	switch left, right := p.Lay.Left == lay.Cut && say.Nil(p.Cuts.Left), p.Lay.Right == lay.Cut && say.Nil(p.Cuts.Right); {
+	case left && right:
+		s = "crosscut both ends"
+	case left:
+		s = "crosscut the left end"
+	case right:
+		s = "crosscut the right end"
+	}
+	if s != "" && p.InPlace {
+		s += ", measured in place"
+	}
+	return s
+}
+
+func ripText(p Piece, say words.Lengths) string {
+	r := p.Cuts.Rip
+	s := fmt.Sprintf("rip to %s, saw at %s", say.Rip(r.Left), say.Rip(p.SawRip[0]))
+	if say.Rip(r.Left) != say.Rip(r.Right) {
+		s = fmt.Sprintf("taper from %s at the left to %s at the right, saw from %s to %s",
+			say.Rip(r.Left), say.Rip(r.Right), say.Rip(p.SawRip[0]), say.Rip(p.SawRip[1]))
+	}
+	s += ", keeps the " + keeps(p)
+	if keeps(p) == "neither edge" {
+		s = strings.Replace(s, "keeps the", "keeps", 1)
+	}
+	for _, b := range r.Bends {
+		s += fmt.Sprintf(", %s wide at %s from the left", say.Rip(b.Width), say.Of(b.FromLeft))
+	}
+	return s
+}
+
+// tongues are the tongues to take off a piece.
+func tongues(p Piece, say words.Lengths) []string {
+	var out []string
+	for _, e := range []struct {
+		has  lay.Profile
+		name string
+	}{{p.Lay.Left, "left end"}, {p.Lay.Right, "right end"}, {p.Lay.Behind, "edge behind"}, {p.Lay.Ahead, "edge ahead"}} {
+		if e.has == lay.TongueOff {
+			out = append(out, "take the tongue off the "+e.name)
+		}
+	}
+	lo, _ := p.Lay.Outline.Box()
+	for _, s := range p.Lay.Off {
+		if say.Nil(s.Len()) {
+			continue
+		}
+		out = append(out, fmt.Sprintf("take the side tongue off from %s to %s from the left", say.Of(s.From-lo.X), say.Of(s.To-lo.X)))
+	}
+	return out
+}
+
+// head starts every text list: the job, what the list is, and a warning where
+// the boards are an example.
+func head(job, what string, isExample bool) string {
+	var b strings.Builder
+	if job != "" {
+		what = job + ": " + what
+	}
+	b.WriteString(what + "\n" + strings.Repeat("=", len([]rune(what))) + "\n\n")
+	if isExample {
+		b.WriteString("EXAMPLE LAYOUT, BOARDS NOT YET KNOWN: rows, rips, order of laying and lines\nhold, the lengths of the pieces do not.\n\n")
+	}
+	return b.String()
+}

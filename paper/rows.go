@@ -1,0 +1,153 @@
+package paper
+
+import (
+	"sort"
+
+	"strake/lay"
+	"strake/plan"
+	"strake/saw"
+	"strake/tape"
+	"strake/words"
+)
+
+// Row is one run as it is listed; on paper a run is a row 12, or 12a and 12b.
+type Row struct {
+	Name        string
+	Order       int // in the order of laying, 1 first
+	Length      tape.Length
+	Left, Right End
+	WidthLeft   tape.Length // on the floor
+	WidthRight  tape.Length
+	Kind        string // "full width", "rip", "taper", "ripped in part"
+	Fasten      string
+	Unfilled    bool // no boards left
+	Pieces      []Piece
+}
+
+// End is an end of a row.
+type End struct {
+	At      tape.Length // from the left-most place that boards reach
+	Edge    string      // what it meets
+	Meets   string      // and how
+	InPlace bool        // cut measured in place
+}
+
+// Piece is one piece of a row, from the left.
+type Piece struct {
+	Row     string
+	Order   int
+	No      int
+	Name    string // "row 12a piece 2"
+	Board   string
+	Whole   bool
+	Cuts    saw.Cuts
+	SawRip  [2]tape.Length // what the saw is set to at the rip's left and right end
+	InPlace bool           // an end of it is cut to a measure taken in place
+	From    string         // where it comes from
+	Rest    []string       // where the rest of its board goes
+	Lay     lay.Piece
+}
+
+// Rows are the rows of p in the order of laying.
+func Rows(p plan.Plan) []Row {
+	l := newLister(p)
+	runs := append([]lay.Run(nil), p.Lay.Runs...)
+	sort.SliceStable(runs, func(i, j int) bool { return runs[i].Order < runs[j].Order })
+	var out []Row
+	for _, r := range runs {
+		out = append(out, l.row(r))
+	}
+	return out
+}
+
+// lister holds what is looked up while listing.
+type lister struct {
+	p    plan.Plan
+	say  words.Lengths
+	zero tape.Length // X of the left-most place that boards reach
+	runs map[int]lay.Run
+}
+
+func newLister(p plan.Plan) *lister {
+	l := &lister{p: p, say: words.In(p.Job.Unit), runs: map[int]lay.Run{}}
+	lo, _ := p.Aligned.Reach.Box()
+	l.zero = lo.X
+	for _, r := range p.Lay.Runs {
+		l.runs[r.ID] = r
+	}
+	return l
+}
+
+func (l *lister) row(r lay.Run) Row {
+	lo, hi := r.Outline.Box()
+	out := Row{Name: words.Row(r), Order: r.Order, Length: hi.X - lo.X, Fasten: words.Fasten(r.Fasten), Unfilled: r.Unfilled}
+	out.Left, out.Right = l.end(lo.X, r.LeftEnd), l.end(hi.X, r.RightEnd)
+	for i := range r.Pieces {
+		out.Pieces = append(out.Pieces, l.piece(r, i))
+	}
+	l.width(&out, r)
+	return out
+}
+
+func (l *lister) end(at tape.Length, e lay.EndRange) End {
+	out := End{At: at - l.zero, Edge: e.Edge, InPlace: e.InPlace}
+	for _, f := range l.p.Aligned.Edges {
+		if f.Name == e.Edge && !f.Beside {
+			out.Meets = words.Meets(f, l.say)
+			break
+		}
+	}
+	return out
+}
+
+// width says how wide the row is at its ends and of what kind that makes it.
+func (l *lister) width(out *Row, r lay.Run) {
+	full := r.High - r.Low
+	out.WidthLeft, out.WidthRight, out.Kind = full, full, "full width"
+	if len(out.Pieces) == 0 {
+		return
+	}
+	ripped, taper := 0, false
+	for _, p := range out.Pieces {
+		if p.Cuts.Rip.Done {
+			ripped++
+			taper = taper || l.say.Rip(p.Cuts.Rip.Left) != l.say.Rip(p.Cuts.Rip.Right)
+		}
+	}
+	if a := out.Pieces[0].Cuts.Rip; a.Done {
+		out.WidthLeft = a.Left
+	}
+	if b := out.Pieces[len(out.Pieces)-1].Cuts.Rip; b.Done {
+		out.WidthRight = b.Right
+	}
+	taper = taper || l.say.Rip(out.WidthLeft) != l.say.Rip(out.WidthRight)
+	switch {
+	case ripped == 0:
+	case ripped < len(out.Pieces):
+		out.Kind = "ripped in part"
+	case taper:
+		out.Kind = "taper"
+	default:
+		out.Kind = "rip"
+	}
+}
+
+func (l *lister) piece(r lay.Run, i int) Piece {
+	p := l.p.Lay.Pieces[r.Pieces[i]]
+	out := Piece{Row: words.Row(r), Order: r.Order, No: i + 1, Name: words.Piece(r, i+1), Board: words.Board(p.Board),
+		Cuts: saw.Of(p), Lay: p, Whole: l.whole(p)}
+	air := l.p.Job.Boards.Air()
+	if rip := out.Cuts.Rip; rip.Done {
+		out.SawRip = [2]tape.Length{saw.Figure(rip.Left, rip.Keeps, air), saw.Figure(rip.Right, rip.Keeps, air)}
+	}
+	out.InPlace = i == 0 && r.LeftEnd.InPlace && p.Left == lay.Cut ||
+		i == len(r.Pieces)-1 && r.RightEnd.InPlace && p.Right == lay.Cut
+	out.From, out.Rest = l.from(p), l.rest(p)
+	return out
+}
+
+// whole tells whether a piece is all of its board.
+func (l *lister) whole(p lay.Piece) bool {
+	b := l.p.Lay.Boards[p.Board]
+	return p.InBoard.Area2() == 2*tape.Area(b.Length)*tape.Area(b.Width)
+}

@@ -1,0 +1,100 @@
+package paper
+
+import (
+	"fmt"
+	"io"
+	"strings"
+
+	"strake/lay"
+	"strake/plan"
+	"strake/sheet"
+	"strake/words"
+)
+
+// RowsText writes rows.txt: every row in the order of laying, to read beside
+// the work.
+func RowsText(w io.Writer, p plan.Plan) error {
+	say := words.In(p.Job.Unit)
+	var b strings.Builder
+	b.WriteString(head(p.Job.Name, "rows in the order of laying", p.Lay.Example))
+	if l, ok := words.Line(p); ok {
+		wrap(&b, words.LineText(l, say), "", "")
+	}
+	wrap(&b, "Left and right are those of the drawing; a place along a row is measured from the left-most end of the boards. "+
+		"Boards are counted from 1. A rip has two figures: its width on the floor, and what the saw is set to.", "", "")
+	for _, r := range Rows(p) {
+		b.WriteString("\n")
+		rowText(&b, r, p, say)
+	}
+	_, err := io.WriteString(w, b.String())
+	return err
+}
+
+func rowText(b *strings.Builder, r Row, p plan.Plan, say words.Lengths) {
+	wrap(b, fmt.Sprintf("no. %d to lay; %s long, from %s to %s; %s; %s", r.Order, say.Of(r.Length),
+		say.Of(r.Left.At), say.Of(r.Right.At), widths(r, say), r.Fasten), fmt.Sprintf("Row %-5s ", r.Name), "          ")
+	var meets []string
+	for _, e := range []struct{ side, text string }{{"left: ", endText(r.Left)}, {"right: ", endText(r.Right)}} {
+		if e.text != "" {
+			meets = append(meets, e.side+e.text)
+		}
+	}
+	wrap(b, strings.Join(meets, "; "), "    ", "    ")
+	if r.Unfilled || len(r.Pieces) == 0 {
+		b.WriteString("    " + noBoards + "\n")
+	}
+	for _, pc := range r.Pieces {
+		pieceText(b, pc, say)
+	}
+}
+
+func widths(r Row, say words.Lengths) string {
+	if r.Kind == "full width" {
+		return r.Kind
+	}
+	return fmt.Sprintf("%s: %s at the left, %s at the right", r.Kind, say.Rip(r.WidthLeft), say.Rip(r.WidthRight))
+}
+
+func pieceText(b *strings.Builder, p Piece, say words.Lengths) {
+	first := fmt.Sprintf("    [ ] %-2d board %-4s %-11s ", p.No, p.Board, say.Of(p.Cuts.Long()))
+	parts := work(p, say)
+	if say.Of(p.Cuts.Short()) != say.Of(p.Cuts.Long()) {
+		parts = append([]string{"short side " + say.Of(p.Cuts.Short())}, parts...)
+	}
+	if p.From != "board "+p.Board {
+		parts = append(parts, p.From)
+	}
+	switch p.Lay.How {
+	case lay.Dropped:
+		parts = append(parts, "dropped in: take the lower groove lip off, glue, face-nail")
+	case lay.Angled:
+		parts = append(parts, "angled in")
+	}
+	if len(p.Rest) > 0 {
+		parts = append(parts, "left over: "+strings.Join(p.Rest, ", "))
+	}
+	wrap(b, strings.Join(parts, "; "), first, strings.Repeat(" ", len([]rune(first))))
+}
+
+// columns of a text list.
+const columns = 100
+
+// wrap writes s in lines of at most so many columns; nothing for nothing.
+func wrap(b *strings.Builder, s, first, next string) {
+	line := first
+	empty := true
+	if s == "" {
+		return
+	}
+	for _, word := range sheet.Words(s) {
+		if !empty && len([]rune(line))+1+len([]rune(word)) > columns {
+			b.WriteString(strings.TrimRight(line, " ") + "\n")
+			line, empty = next, true
+		}
+		if !empty {
+			line += " "
+		}
+		line, empty = line+word, false
+	}
+	b.WriteString(strings.TrimRight(line, " ") + "\n")
+}

@@ -1,0 +1,145 @@
+package paper
+
+import (
+	"fmt"
+	"math"
+	"slices"
+	"strings"
+
+	"strake/finding"
+	"strake/floor"
+	"strake/plan"
+	"strake/plane"
+	"strake/tape"
+	"strake/words"
+)
+
+// Summary is the plan in a few lines, for a terminal.
+func Summary(p plan.Plan) string {
+	say := words.In(p.Job.Unit)
+	s := &summary{p: p, say: say, n: Count(p)}
+	s.put("", p.Job.Name)
+	if p.Lay.Example {
+		s.put("", "Example layout, boards not yet known.")
+	}
+	for _, r := range p.Floor.Rooms {
+		s.put("room", s.room(r))
+		s.put("square", s.square(r))
+	}
+	s.put("rows", s.rows())
+	for _, r := range s.rips() {
+		s.put("rip", r)
+	}
+	s.put("boards", s.boards())
+	s.put("joints", s.joints())
+	s.put("findings", s.findings())
+	return s.b.String()
+}
+
+type summary struct {
+	b   strings.Builder
+	p   plan.Plan
+	say words.Lengths
+	n   Counts
+}
+
+func (s *summary) put(name, text string) {
+	if text == "" {
+		return
+	}
+	if name == "" {
+		s.b.WriteString(text + "\n")
+		return
+	}
+	fmt.Fprintf(&s.b, "  %-9s %s\n", name, text)
+}
+
+// room is a room's extent along and across the rows, and its area.
+func (s *summary) room(r floor.RoomOutline) string {
+	ring := make(plane.Ring, len(r.Corners))
+	for i, c := range r.Corners {
+		ring[i] = s.p.Aligned.Dir.ToRow(c)
+	}
+	lo, hi := ring.Box()
+	area := ring.Area2() / 2
+	size := fmt.Sprintf("%.1f m2", area.SquareMetres())
+	if s.p.Job.Unit.Imperial() {
+		size = fmt.Sprintf("%.0f sq ft", area.SquareFeet())
+	}
+	return fmt.Sprintf("%s: %s along the rows, %s across, %s", r.Name, s.say.Of(hi.X-lo.X), s.say.Of(hi.Y-lo.Y), size)
+}
+
+// meantSquare is how far off square a corner may be, in degrees, and still
+// count as one that was meant to be square.
+const meantSquare = 10.0
+
+// square is the corner farthest out of square, as the distance its wall
+// strays over the length of the shorter of its two walls.
+func (s *summary) square(r floor.RoomOutline) string {
+	worst, at, long := 0.0, "", 0.0
+	n := len(r.Corners)
+	for i, c := range r.Corners {
+		a, b := r.Corners[(i+n-1)%n].Sub(c), r.Corners[(i+1)%n].Sub(c)
+		off := math.Asin(max(-1, min(1, a.Dot(b)/(a.Len()*b.Len()))))
+		shorter := min(a.Len(), b.Len())
+		if math.Abs(off)*180/math.Pi < meantSquare && math.Abs(off)*shorter > worst {
+			worst, at, long = math.Abs(off)*shorter, r.Names[i], shorter
+		}
+	}
+	out := tape.Length(math.Round(worst * float64(tape.Millimetre)))
+	if s.say.Of(out) == s.say.Of(0) {
+		return "corners square, to the step lengths are printed in"
+	}
+	return fmt.Sprintf("corner %s is the farthest out: %s over %s", at, s.say.Of(out),
+		s.say.Of(tape.Length(math.Round(long*float64(tape.Millimetre)))))
+}
+
+func (s *summary) rows() string {
+	if s.n.Rows == 0 {
+		return "none could be laid out"
+	}
+	out := fmt.Sprintf("%d", s.n.Rows)
+	if s.p.Layout.Why != "" {
+		out += "; " + s.p.Layout.Why
+	}
+	if s.n.Unfilled > 0 {
+		out += fmt.Sprintf("; no boards left for %d", s.n.Unfilled)
+	}
+	return out
+}
+
+// rips are the rows along the closing edges, each way they come once.
+func (s *summary) rips() []string {
+	var out []string
+	for _, r := range s.p.Layout.Rips {
+		text := fmt.Sprintf("%s: row %d, %s", r.Edge, r.Row, words.RipWidths(r, s.p.Layout.Pitch, s.say))
+		if !slices.Contains(out, text) {
+			out = append(out, text)
+		}
+	}
+	return out
+}
+
+func (s *summary) boards() string {
+	if s.n.Boards == 0 {
+		return ""
+	}
+	return fmt.Sprintf("%d boards used; %d crosscuts, %d tongues taken off; waste %.1f %% (scrap and kerf)",
+		s.n.Boards, s.n.Crosscuts, s.n.TonguesOff, 100*s.n.Waste())
+}
+
+func (s *summary) joints() string {
+	if !s.n.Joints {
+		return ""
+	}
+	return fmt.Sprintf("%d pairs nearer than %s; the nearest %s apart, rows %s and %s", s.n.UnderPreferred,
+		s.say.Of(s.p.Job.Limits.JointPreferred.Value), s.say.Of(s.n.Nearest), words.Row(s.n.NearestRowA), words.Row(s.n.NearestRowB))
+}
+
+func (s *summary) findings() string {
+	n := map[finding.Level]int{}
+	for _, f := range s.p.Findings {
+		n[f.Level]++
+	}
+	return fmt.Sprintf("%d stop, %d warn, %d note", n[finding.Stop], n[finding.Warn], n[finding.Note])
+}

@@ -1,0 +1,54 @@
+package plan
+
+import (
+	"context"
+
+	"strake/check"
+	"strake/finding"
+	"strake/floor"
+	"strake/job"
+	"strake/rack"
+	"strake/row"
+	"strake/survey"
+	"strake/tape"
+)
+
+// Make plans a job: survey, floor, rows, racking, check. It always returns
+// what could be made, with the findings of every stage. Cancelling ctx cuts
+// the racking short; the plan then says so.
+func Make(ctx context.Context, j job.Job) Plan {
+	p := Rows(j)
+	if finding.Worst(p.Findings) == finding.Stop {
+		return p
+	}
+	p.Lay = rack.Lay(ctx, rack.Ask{
+		Layout: p.Layout, Aligned: p.Aligned, Boards: j.Boards, Limits: j.Limits,
+		Seed: j.Seed, WoodFirst: j.Wishes.WoodFirst, Style: tape.Paper(j.Unit),
+	})
+	p.Findings = append(p.Findings, p.Lay.Findings...)
+	p.Findings = append(p.Findings, check.Lay(p.Lay, p.Floor, j.Limits, j.Boards)...)
+	return p
+}
+
+// Rows is Make without the boards: readings, floor and rows only.
+func Rows(j job.Job) Plan {
+	style := tape.Paper(j.Unit)
+	p := Plan{Job: j}
+	s := survey.Adjust(j.Sketch, j.Readings, survey.Tape())
+	p.Built = s.Built
+	p.Findings = s.Findings(j.Readings, style)
+	if finding.Worst(p.Findings) == finding.Stop {
+		return p
+	}
+	var fs []finding.Finding
+	p.Floor, fs = floor.New(s.Built, floor.Trim{Base: j.Base, Shoe: j.Shoe}, j.Limits, style)
+	p.Findings = append(p.Findings, fs...)
+	if finding.Worst(fs) == finding.Stop {
+		return p
+	}
+	w := row.Wishes{Direction: j.Wishes.Direction, Across: j.Wishes.Across, StartWall: j.Wishes.StartWall,
+		RunThrough: j.Wishes.RunThrough, EdgeOn: j.Wishes.EdgeOn}
+	p.Layout, p.Aligned = row.Make(p.Floor, s.Built, j.Boards.Pitch(), j.Limits, w, style)
+	p.Findings = append(p.Findings, p.Layout.Findings...)
+	return p
+}

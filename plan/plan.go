@@ -1,0 +1,23 @@
+// Package plan makes the whole plan of a floor from one job, in one pure call.
+package plan
+
+import (
+	"strake/finding"
+	"strake/floor"
+	"strake/job"
+	"strake/lay"
+	"strake/room"
+	"strake/row"
+)
+
+// Plan is what a job leads to. Stages that could not be made are zero, and
+// Findings say why.
+type Plan struct {
+	Job      job.Job
+	Built    room.Built
+	Floor    floor.Floor
+	Aligned  floor.Aligned
+	Layout   row.Layout
+	Lay      lay.Lay
+	Findings []finding.Finding
+}

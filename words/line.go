@@ -1,0 +1,15 @@
+package words
+
+import "fmt"
+
+// LineText is the working line in a sentence.
+func LineText(w WorkingLine, s Lengths) string {
+	end := func(corner, side string) string {
+		if corner == "" {
+			return "at the " + side + " end"
+		}
+		return "at corner " + corner
+	}
+	return fmt.Sprintf("Snap the working line %s from wall %s %s and %s %s: the front edge of row %s, without its tongue, keeps to it.",
+		s.Rip(w.Left), Wall(w.Wall), end(w.LeftCorner, "left"), s.Rip(w.Right), end(w.RightCorner, "right"), w.Row)
+}
