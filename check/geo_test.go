@@ -230,3 +230,18 @@ func TestRingFaults(t *testing.T) {
 		t.Error("a spike passes for an outline")
 	}
 }
+
+// A taper sawn through, then a steeper cut on the piece alone: at the corner
+// the piece comes nearer to the strip than the steeper cut's kerf, rightly.
+func TestKerfIsThatOfThePartingCut(t *testing.T) {
+	s := &site{}
+	s.lim.Kerf.Value = in(0.125)
+	piece := plane.Ring{{X: 0, Y: 0}, {X: 13099966, Y: 0}, {X: 13099966, Y: 61718}, {X: 12645496, Y: 375288}, {X: 0, Y: 396406}}
+	strip := plane.Ring{{X: 0, Y: 459740}, {X: 0, Y: 421807}, {X: 12645496, Y: 400689}, {X: 13099966, Y: 399930}, {X: 13099966, Y: 459740}}
+	if d, bad := s.tooClose(piece, strip); bad {
+		t.Errorf("%v between is said to be too close", d)
+	}
+	if _, bad := s.tooClose(piece, strip.Move(plane.P(0, -10))); !bad {
+		t.Error("ten ticks less go unseen")
+	}
+}

@@ -118,20 +118,18 @@ func rise(low, high edge) (*big.Rat, bool) {
 }
 
 // blade is the least that the saw takes between two facing sides: its width
-// square to either, measured along the board (across it for long edges) and
-// rounded up to a tick. Where a slanted cut meets another or leaves the board
+// square to the cut that parted them, measured along the board (across it for
+// long edges) and rounded up to a tick. Where the sides run at different
+// angles one of them was sawn again later, when the other part was gone: the
+// smaller figure holds. Where a slanted cut meets another or leaves the board
 // its corners were rounded to a tick on either side, so rounded ticks may be
 // missing.
 func (s *site) blade(e, f edge) tape.Length {
-	var most tape.Length
-	for _, c := range []edge{e, f} {
-		t := s.taken(c)
-		if !c.square() {
-			t -= rounded
-		}
-		most = max(most, t)
+	least := min(s.taken(e), s.taken(f))
+	if !e.square() && !f.square() {
+		least = max(s.lim.Kerf.Value, least-rounded)
 	}
-	return most
+	return least
 }
 
 // taken is blade / cos(mitre) along the board for a cut across it, blade /

@@ -6,6 +6,7 @@ import (
 	"strake/finding"
 	"strake/floor"
 	"strake/lay"
+	"strake/plane"
 	"strake/tape"
 )
 
@@ -45,7 +46,7 @@ func (s *site) holdEdge(r Rule, z *zone, name string) []finding.Finding {
 	for _, e := range z.at.Edges {
 		if e.Beside && e.Name == name {
 			closing = closing || isClosing(e, z.Width, limit.Value)
-			n = narrower(n, z.ripAt(e))
+			n = narrower(n, s.ripAt(z, e))
 		}
 	}
 	x, exempt := s.exemptEdge(name)
@@ -103,24 +104,37 @@ func (n rip) under(limit tape.Length) bool {
 
 // ripAt is the narrowest stretch of the pieces whose long edge lies in the gap
 // range of e. Width is taken square to the rows, up to the long edge on the
-// other side, along the stretch where the piece has both.
-func (z *zone) ripAt(e floor.AlignedEdge) rip {
+// other side, along the stretch where the piece has both. Where that other
+// edge runs along one of the floor's that is exempt or no closing edge, the
+// width is of that edge's making: it is held, or named, there.
+func (s *site) ripAt(z *zone, e floor.AlignedEdge) rip {
 	out, line := rip{}, edge{e.From, e.To}
-	around := box{lo: e.From, hi: e.To}
-	around.lo.X, around.hi.X = line.x().From, line.x().To
-	around.lo.Y, around.hi.Y = line.y().From, line.y().To
-	reach := max(e.Range.Greatest, -e.Range.Least) + slack
 	for _, p := range z.pieces {
-		if !p.box.near(around, reach) {
+		if !p.box.near(boxOf(plane.Ring{e.From, e.To}), max(e.Range.Greatest, -e.Range.Least)+slack) {
 			continue
 		}
 		for _, n := range sides(p.Outline) {
 			if n.long() && n.faces() == line.faces() && closes(line, n, e.Range) {
-				out = narrower(out, p.widthFrom(line, n))
+				out = narrower(out, s.widthFrom(p, line, n))
 			}
 		}
 	}
 	return out
+}
+
+// heldThere tells whether a long edge of a piece runs along an edge of the
+// floor that is exempt by name or no closing edge.
+func (s *site) heldThere(z *zone, f edge) bool {
+	for _, e := range z.at.Edges {
+		line := edge{e.From, e.To}
+		if !e.Beside || line.faces() != f.faces() || !closes(line, f, e.Range) {
+			continue
+		}
+		if _, exempt := s.exemptEdge(e.Name); exempt || !isClosing(e, z.Width, s.lim.NarrowestRip.Value) {
+			return true
+		}
+	}
+	return false
 }
 
 // closes tells whether n, over the stretch it shares with the line of an edge,
@@ -158,16 +172,22 @@ func (e edge) compare(rise *big.Rat, d tape.Length) int {
 
 // widthFrom is how wide p is from its long edge n, beside the given line, to
 // the long edges across from it.
-func (p *piece) widthFrom(line, n edge) rip {
+func (s *site) widthFrom(p *piece, line, n edge) rip {
 	out := rip{}
 	for _, f := range sides(p.Outline) {
 		x := line.x().Meet(n.x()).Meet(f.x())
-		if !f.long() || f.faces() != n.faces().opposite() || x.Empty() {
+		if !f.long() || f.faces() != n.faces().opposite() || x.Empty() || s.heldThere(p.zone, f) {
 			continue
 		}
+		low, high := n, f
+		if n.faces() == highEdge {
+			low, high = f, n
+		}
 		for _, at := range []*big.Rat{rat(x.From), rat(x.To)} {
-			w := new(big.Rat).Sub(n.at(at), f.at(at))
-			out = narrower(out, rip{p, w.Abs(w), !n.flat() || !f.flat()})
+			w := new(big.Rat).Sub(high.at(at), low.at(at))
+			if w.Sign() >= 0 { // below 0: a hole lies between
+				out = narrower(out, rip{p, w, !n.flat() || !f.flat()})
+			}
 		}
 	}
 	return out

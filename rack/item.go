@@ -55,22 +55,28 @@ func (p pile) clone() pile {
 }
 
 // use takes the items of a filled run off the pile and puts back what is left
-// of the cut ones: a head behind a far cut, a tail before a near one.
+// of the cut ones: a head behind a far cut, a tail before a near one. What has
+// neither end of the mill's left lies with the tails and can only be a run of
+// its own.
 func (p *pile) use(ps []placed, s shop) {
 	for _, t := range ps {
 		src := p.take(t.item)
-		if t.farCut && src.tongue {
-			h := item{board: t.board, from: t.to + s.loss(t.farMitre), to: src.to, tongue: true}
-			if h.length() >= s.shortest {
-				p.heads = append(p.heads, h)
-			}
+		if t.farCut {
+			p.keep(item{board: t.board, from: t.to + s.loss(t.farMitre), to: src.to, tongue: src.tongue}, s)
 		}
-		if t.nearCut && src.groove {
-			l := item{board: t.board, from: src.from, to: t.from - s.loss(t.nearMitre), groove: true}
-			if l.length() >= s.shortest {
-				p.tails = append(p.tails, l)
-			}
+		if t.nearCut {
+			p.keep(item{board: t.board, from: src.from, to: t.from - s.loss(t.nearMitre), groove: src.groove}, s)
 		}
+	}
+}
+
+func (p *pile) keep(t item, s shop) {
+	switch {
+	case t.length() < s.shortest:
+	case t.tongue:
+		p.heads = append(p.heads, t)
+	default:
+		p.tails = append(p.tails, t)
 	}
 }
 

@@ -172,6 +172,9 @@ func (p *pass) step(it item, stage, n int, bits []uint64, t *paths, best *finish
 
 // end closes the run with an item that reaches far enough: whole, or cut.
 func (p *pass) end(it item, stage, k int, at tape.Length, cost int64, bare bool, best *finish) {
+	if !it.groove && !bare {
+		return // nothing there to join the piece before it
+	}
 	end := at + it.length()
 	if end <= p.r.farReach && !p.r.farCut && !p.jumps(at, end) {
 		last := placed{item: it, start: at, end: end, tongueOff: it.tongue && end > p.r.farReach-p.tongue}

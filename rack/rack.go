@@ -99,7 +99,36 @@ func (e *engine) run(l row.Layout) []filled {
 		runs[i] = orient(r, i, e.sign)
 		runs[i].start = r.Row <= 2
 	}
-	return e.greedy(runs)
+	return e.fillAll(runs)
+}
+
+func (e *engine) fillAll(runs []run) []filled {
+	out := e.greedy(runs)
+	if !slices.ContainsFunc(out, func(f filled) bool { return !f.ok }) {
+		return out
+	}
+	if every, ok := e.everyWay(runs); ok {
+		return e.measured(every)
+	}
+	return out
+}
+
+// measured notes the joint distance that each run keeps.
+func (e *engine) measured(fs []filled) []filled {
+	joints := map[tape.Length][]tape.Length{}
+	for i := range fs {
+		f := &fs[i]
+		f.least = e.jointMin
+		one := within(joints[f.Low-e.pitch], f.run)
+		at := joints[f.Low]
+		for _, q := range f.pieces[1:] {
+			f.least = min(f.least, nearest(one, q.start))
+			at = append(at, q.start)
+		}
+		slices.Sort(at)
+		joints[f.Low] = at
+	}
+	return fs
 }
 
 func (e *engine) greedy(runs []run) []filled {
