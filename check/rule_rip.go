@@ -14,7 +14,7 @@ import (
 const ripRule = "narrowest rip"
 
 var _ = declare(ripRule,
-	"The row that closes against an edge beside the rows is not narrower than the limit, but for an edge that the lay exempts by name.",
+	"The row that closes against an edge beside the rows is not narrower than the limit, but for an edge that the lay exempts by name and one shorter than the shortest piece, which is passed with a notch.",
 	holdRip)
 
 // rip is the narrowest that a row is against an edge.
@@ -44,7 +44,7 @@ func (s *site) holdEdge(r Rule, z *zone, name string) []finding.Finding {
 	limit := s.lim.NarrowestRip
 	n, closing := rip{}, false
 	for _, e := range z.at.Edges {
-		if e.Beside && e.Name == name {
+		if e.Beside && e.Name == name && !s.notches(e) {
 			closing = closing || isClosing(e, z.Width, limit.Value)
 			n = narrower(n, s.ripAt(z, e))
 		}
@@ -75,6 +75,12 @@ func (s *site) holdEdge(r Rule, z *zone, name string) []finding.Finding {
 func isClosing(e floor.AlignedEdge, pitch, narrowest tape.Length) bool {
 	slant := (e.To.Y - e.From.Y).Abs()
 	return slant-e.Range.Play() < pitch-narrowest
+}
+
+// notches tells whether an edge is shorter than the shortest piece: the row
+// passes it with a notch and closes against nothing.
+func (s *site) notches(e floor.AlignedEdge) bool {
+	return (e.To.X - e.From.X).Abs() < s.lim.ShortestPiece.Value
 }
 
 func (s *site) exemptEdge(name string) (lay.Exemption, bool) {
@@ -127,7 +133,7 @@ func (s *site) ripAt(z *zone, e floor.AlignedEdge) rip {
 func (s *site) heldThere(z *zone, f edge) bool {
 	for _, e := range z.at.Edges {
 		line := edge{e.From, e.To}
-		if !e.Beside || line.faces() != f.faces() || !closes(line, f, e.Range) {
+		if !e.Beside || s.notches(e) || line.faces() != f.faces() || !closes(line, f, e.Range) {
 			continue
 		}
 		if _, exempt := s.exemptEdge(e.Name); exempt || !isClosing(e, z.Width, s.lim.NarrowestRip.Value) {

@@ -22,14 +22,14 @@ const (
 
 // Finding is one thing noticed about a job, a room or a lay.
 type Finding struct {
-	Level    Level  `json:"level"`
-	Rule     string `json:"rule"`               // short name of the rule, in the trade's words
-	Where    string `json:"where,omitempty"`    // named place: a wall, row 12a, reading A-C
-	Measured string `json:"measured,omitempty"` // what was found, with its unit
-	Limit    string `json:"limit,omitempty"`    // what it was held to, with its unit
-	Do       string `json:"do,omitempty"`       // what to do about it
-	Source   string `json:"source,omitempty"`   // where the limit comes from
-	Pieces   []int  `json:"pieces,omitempty"`   // pieces of the lay it is about
+	Level    Level
+	Rule     string // short name of the rule, in the trade's words
+	Where    string // named place: a wall, row 12a, reading A-C
+	Measured string // what was found, with its unit
+	Limit    string // what it was held to, with its unit
+	Do       string // what to do about it
+	Source   string // where the limit comes from
+	Pieces   []int  // pieces of the lay it is about
 }
 
 // String is the finding as one line.

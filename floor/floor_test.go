@@ -135,3 +135,28 @@ func TestCannotBe(t *testing.T) {
 		t.Errorf("findings %v", fs)
 	}
 }
+
+// Common practice, no source: a gap of 3/8 in is hidden by a base of 1/2 in,
+// with a lap of 1/8 in; a gap of 3/4 in is not.
+func TestCoverOfTheGap(t *testing.T) {
+	for _, c := range []struct {
+		gap, cover float64
+		level      finding.Level
+		limit      string
+		play       float64
+	}{
+		{0.375, 0.5, finding.Note, `lap of 1/4" wanted, 1/8" left`, 0},
+		{0.75, 0.5, finding.Warn, `1/4" of the gap would show`, 0},
+		{0.75, 1.25, "", "", 0.25},
+	} {
+		lim := boards
+		lim.GapLeast.Value = in(c.gap)
+		fs := coverFinding("base and shoe", in(c.cover), lim, style)
+		if c.level == "" != (len(fs) == 0) || len(fs) > 0 && (fs[0].Level != c.level || fs[0].Limit != c.limit) {
+			t.Errorf("gap %g under %g: %v", c.gap, c.cover, fs)
+		}
+		if r := under(in(c.cover), lim); r.Least != in(c.gap) || r.Play() != in(c.play) {
+			t.Errorf("gap %g under %g: range %v", c.gap, c.cover, r)
+		}
+	}
+}

@@ -50,5 +50,6 @@ func Rows(j job.Job) Plan {
 		RunThrough: j.Wishes.RunThrough, EdgeOn: j.Wishes.EdgeOn}
 	p.Layout, p.Aligned = row.Make(p.Floor, s.Built, j.Boards.Pitch(), j.Limits, w, style)
 	p.Findings = append(p.Findings, p.Layout.Findings...)
+	p.Findings = append(p.Findings, p.gapFindings(j, style)...)
 	return p
 }

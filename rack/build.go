@@ -16,11 +16,12 @@ func (e *engine) build(a Ask, ls []tape.Length, plan []filled) lay.Lay {
 		Example: a.Boards.Known == stock.MixOnly, Known: a.Boards.Known, Seed: a.Seed, Kerf: e.blade,
 		Zones: []lay.Zone{{Kind: lay.Field, Dir: a.Layout.Dir, Width: a.Layout.Pitch, Offset: a.Layout.Offset, Ahead: 1, Hand: a.Boards.Hand}},
 	}
-	b := builder{engine: e, lay: &l, number: map[int]int{}, lengths: ls, plain: a.Boards.EndTongue == 0}
+	b := builder{engine: e, lay: &l, need: a.Aligned.Need, number: map[int]int{}, lengths: ls, plain: a.Boards.EndTongue == 0}
 	for i, f := range plan {
 		b.addRun(i, f)
 	}
 	b.sideTongues(a)
+	b.endTongues(a)
 	b.boards()
 	l.Spare = spare(ls, b.number)
 	for _, r := range a.Layout.Rips {
@@ -37,6 +38,7 @@ func (e *engine) build(a Ask, ls []tape.Length, plan []filled) lay.Lay {
 type builder struct {
 	*engine
 	lay     *lay.Lay
+	need    plane.Region
 	number  map[int]int // stock board -> lay board
 	lengths []tape.Length
 	plain   bool // ends are not matched
@@ -97,7 +99,7 @@ func (b *builder) addPiece(f filled, p placed, hasLeft, hasRight bool) int {
 	}
 	id := len(b.lay.Pieces)
 	out := lay.Piece{ID: id, Run: len(b.lay.Runs), Board: b.boardOf(p.board), How: lay.Slid}
-	out.Outline = cutTo(f.Shape, from, to)
+	out.Outline = b.straight(cutTo(f.Shape, from, to), f.Low, f.High)
 	length := b.lengths[p.board]
 	step := plane.Pt{X: p.from - from, Y: -f.Low}
 	if b.sign < 0 {

@@ -31,6 +31,32 @@ func (b *builder) sideTongues(a Ask) {
 	}
 }
 
+// endTongues takes the end tongue off the last piece of a run where its tip
+// does not fit beside a slanted edge.
+func (b *builder) endTongues(a Ask) {
+	for _, r := range b.lay.Runs {
+		if len(r.Pieces) == 0 || b.tongue == 0 {
+			continue
+		}
+		p := &b.lay.Pieces[r.Pieces[len(r.Pieces)-1]]
+		_, hi := p.Outline.Box()
+		at, step, end := hi.X, b.tongue, &p.Right
+		if b.sign < 0 {
+			p = &b.lay.Pieces[r.Pieces[0]]
+			lo, _ := p.Outline.Box()
+			at, step, end = lo.X, -b.tongue, &p.Left
+		}
+		if *end != lay.Tongue {
+			continue
+		}
+		for _, s := range (plane.Region{p.Outline}).Section(at, step > 0) {
+			if tip := plane.Rect(plane.P(min(at, at+step), s.From), plane.P(max(at, at+step), s.To)); !fits(a.Aligned.Reach, tip) {
+				*end = lay.TongueOff
+			}
+		}
+	}
+}
+
 // trim takes the tongue off along a stretch unless it fits; it tells whether
 // it did.
 func (b *builder) trim(a Ask, p *lay.Piece, s plane.Span, high tape.Length) bool {

@@ -28,6 +28,7 @@ type Room struct {
 	Clockwise bool               // the order of Corners, seen from above; else counter-clockwise
 	Into      []string           // corners that stand into the room
 	Angles    map[string]float64 // inside angle in degrees, where not square
+	Bows      []Bow              // where its walls are not straight
 }
 
 // Ring is the corners counter-clockwise seen from above, the first one first.

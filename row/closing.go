@@ -17,7 +17,8 @@ type edge struct {
 	above       bool // the floor lies above the edge
 	reach, need tape.Length
 	slant, play tape.Length
-	run         tape.Length // its length along the rows
+	run         tape.Length // its length along the rows, inside the gaps
+	whole       tape.Length // the same of the edge itself
 	low, high   tape.Length // of the edge moved in by its least gap
 }
 
@@ -42,7 +43,7 @@ func besides(a floor.Aligned) []edge {
 			e := a.Edges[id]
 			out = append(out, edge{
 				index: id, above: q.X > p.X, low: lo, high: hi, run: (q.X - p.X).Abs(),
-				slant: (e.To.Y - e.From.Y).Abs(), play: e.Range.Play(),
+				slant: (e.To.Y - e.From.Y).Abs(), play: e.Range.Play(), whole: (e.To.X - e.From.X).Abs(),
 			})
 		}
 	}
@@ -84,6 +85,11 @@ func (e *edge) meet(a floor.Aligned) {
 		}
 	}
 }
+
+// notches tells whether the edge is shorter than the shortest piece: a jamb, a
+// pipe, a jog. The row passes it with a notch in a longer board, and no rip is
+// made for it.
+func (e edge) notches(lim limits.Limits) bool { return e.whole < lim.ShortestPiece.Value }
 
 // closing tells whether one rip can close the edge its whole length: its
 // slant, less its play, is under the pitch less the narrowest rip.

@@ -52,9 +52,11 @@ type problem struct {
 func newProblem(a floor.Aligned, pitch tape.Length, lim limits.Limits) problem {
 	p := problem{pitch: pitch, limit: lim.NarrowestRip.Value}
 	for _, e := range besides(a) {
-		if e.closing(pitch, lim) {
+		switch {
+		case e.notches(lim):
+		case e.closing(pitch, lim):
 			p.closing = append(p.closing, e)
-		} else {
+		default:
 			p.odd = append(p.odd, e)
 		}
 	}

@@ -144,3 +144,38 @@ func brute(p problem, offset tape.Length) tape.Length {
 	}
 	return worst
 }
+
+// Retold trade arithmetic (common practice, no source): 113-1/2 in across,
+// strip of 2-3/8 in, first board whole at its wall: 48 rows, and the gap
+// decides the last rip.
+func TestGapDecidesTheLastRip(t *testing.T) {
+	for gap, want := range map[float64]float64{0: 1.875, 0.25: 1.375, 0.375: 1.125, 0.5: 0.875, 0.75: 0.375} {
+		low, high := in(gap), in(113.5)-in(gap)
+		p := problem{pitch: in(2.375), low: low, high: high, closing: []edge{
+			{above: true, reach: low, need: low, low: low, high: low},
+			{reach: high, need: high, low: high, high: high},
+		}}
+		s := p.at(low)
+		if s.rows != 48 || s.rips[0] != in(want) || s.rips[1] != in(2.375) {
+			t.Errorf("gap %g: %d rows, rips %v, want 48 and %g in", gap, s.rows, s.rips, want)
+		}
+	}
+}
+
+// Row edge on a corner of an L-shaped room: kept where it makes no sliver.
+func TestRowEdgeOnACorner(t *testing.T) {
+	b := rectangle(300, 141.5)
+	b.Rooms[0].Corners = []string{"A", "B", "C", "D", "E", "F"}
+	b.Rooms[0].Into = []string{"D"}
+	mm := func(x, y float64) plane.XY { return plane.XY{X: x * 25.4, Y: y * 25.4} }
+	for c, p := range map[string]plane.XY{"C": mm(300, 83), "D": mm(140, 83), "E": mm(140, 141.5), "F": mm(0, 141.5)} {
+		b.At[c] = p
+	}
+	lim := exact(in(0.75), in(5))
+	f, _ := floor.New(b, floor.Trim{Base: in(0.75)}, lim, style)
+	l, a := Make(f, b, in(5), lim, Wishes{EdgeOn: "D"}, style)
+	y := a.Dir.ToRow(b.At["D"]).Y
+	if mod(y-l.Offset, in(5)) != 0 {
+		t.Errorf("no row edge on corner D: offset %v", l.Offset)
+	}
+}

@@ -22,6 +22,7 @@ type Result struct {
 	Apart     []string // rooms that nothing joins to the first
 
 	net        *net
+	model      Model
 	x          []float64
 	covariance *mat.SymDense // of the free unknowns, mm²
 	free       []int
@@ -33,9 +34,9 @@ type Result struct {
 func Adjust(s room.Sketch, rs []Reading, m Model) Result {
 	n := newNet(s)
 	x, apart := n.start(rs)
-	n.fix(m)
+	n.fix(m, x)
 	obs := n.observations(rs, m)
-	res := Result{net: n, Apart: apart, Converged: n.descend(obs, x), x: x}
+	res := Result{net: n, model: m, Apart: apart, Converged: n.descend(obs, x), x: x}
 	for i, f := range n.free {
 		if f {
 			res.free = append(res.free, i)
@@ -44,21 +45,6 @@ func Adjust(s room.Sketch, rs []Reading, m Model) Result {
 	res.covariance = n.inverse(obs, x)
 	res.fill(s, rs, obs, m)
 	return res
-}
-
-// fix holds the datum: the first corner of the first room, and the direction
-// of its first wall, which starts along X and so keeps its Y. Rooms that
-// nothing joins keep their own datum through their assumed start.
-func (n *net) fix(m Model) {
-	for i, r := range n.sketch.Rooms {
-		if ring := r.Ring(); i == 0 && len(ring) > 1 {
-			a, b := n.index[ring[0]], n.index[ring[1]]
-			n.free[a], n.free[a+1], n.free[b+1] = false, false, false
-		}
-	}
-	if m.NoScale {
-		n.free[n.scale()] = false
-	}
 }
 
 // steps is how many Gauss-Newton steps are tried; five or six are usual.
@@ -112,14 +98,11 @@ func squareSum(obs []observation, x []float64) float64 {
 }
 
 // gradient is the derivative of an observation's misfit by the unknowns it
-// needs, by central differences (0.01 mm; the scale by 1e-7).
+// needs, by central differences (0.01 mm; the scale by 0.01 mm per m).
 func (n *net) gradient(o observation, x []float64) []float64 {
 	out := make([]float64, len(o.needs))
 	for k, i := range o.needs {
-		h := 0.01
-		if i == n.scale() {
-			h = 1e-7
-		}
+		const h = 0.01
 		keep := x[i]
 		x[i] = keep + h
 		up := o.misfit(x)
@@ -200,12 +183,21 @@ func (n *net) solve(a *mat.SymDense, g []float64, damp float64) []float64 {
 	return out
 }
 
-// inverse is the covariance of all unknowns (0 for the fixed ones), nil when
-// the readings and assumptions do not fix the shape.
+// tether is the weight that keeps what nothing fixes within a hundred metres: it
+// keeps the matrix regular and moves nothing that is fixed.
+const tether = 1e-10
+
+// inverse is the covariance of all unknowns (0 for the fixed ones), mm². What
+// nothing fixes has a deviation of metres. Nil when the numbers run out.
 func (n *net) inverse(obs []observation, x []float64) *mat.SymDense {
 	a, _ := n.normal(obs, x)
+	for i, f := range n.free {
+		if f {
+			a.SetSym(i, i, a.At(i, i)+tether)
+		}
+	}
 	var c mat.Cholesky
-	if !c.Factorize(a) || c.Cond() > 1e14 {
+	if !c.Factorize(a) {
 		return nil
 	}
 	out := mat.NewSymDense(n.count, nil)
@@ -251,8 +243,16 @@ func (r *Result) fill(s room.Sketch, rs []Reading, obs []observation, m Model) {
 }
 
 // shape is how many independent readings the shape needs: two for each corner
-// less the three of the datum.
-func (r *Result) shape() int { return 2*len(r.net.index) - 3 }
+// less what the datum holds, three as a rule.
+func (r *Result) shape() int {
+	n := 0
+	for _, i := range r.free {
+		if i != r.net.scale() {
+			n++
+		}
+	}
+	return n
+}
 
 // hard is how many equations doorways and given angles add.
 func (r *Result) hard() int {

@@ -88,12 +88,17 @@ func TestOutOfSquareRoom(t *testing.T) {
 	check(Adjust(quad(false), rs, plain()), map[string]plane.XY{"B": {X: 180.2084}, "C": {X: 182.5669, Y: 144.1444}, "D": {X: -1.6362, Y: 144.6538}}, 26310.4, 0.526)
 }
 
-// The L-shaped room of ours with 11 readings, solved outside the project by
-// plain Python least squares.
-func TestLRoom(t *testing.T) {
+// lroom is the L-shaped room of ours with 11 readings.
+func lroom() (room.Sketch, []Reading) {
 	s := room.Sketch{Rooms: []room.Room{{Name: "L", Corners: []string{"A", "B", "C", "D", "E", "F"}, Into: []string{"D"}}}}
-	rs := []Reading{in("A", "B", 240), in("B", "C", 119), in("C", "D", 108.5), in("D", "E", 85), in("E", "F", 130.75), in("F", "A", 203),
+	return s, []Reading{in("A", "B", 240), in("B", "C", 119), in("C", "D", 108.5), in("D", "E", 85), in("E", "F", 130.75), in("F", "A", 203),
 		in("A", "C", 268.75), in("A", "D", 177.75), in("B", "D", 159+15.0/16), in("D", "F", 155+13.0/16), in("A", "E", 242+11.0/16)}
+}
+
+// The L-shaped room of ours, solved outside the project by plain Python least
+// squares.
+func TestLRoom(t *testing.T) {
+	s, rs := lroom()
 	r := Adjust(s, rs, plain())
 	want := map[string]plane.XY{"B": {X: 239.994}, "C": {X: 240.991, Y: 118.989}, "D": {X: 132.507, Y: 118.447}, "E": {X: 132.356, Y: 203.435}, "F": {X: 1.614, Y: 202.989}}
 	for c, w := range want {

@@ -8,7 +8,7 @@ import (
 )
 
 // net is every named point as a function of the unknowns: two coordinates in
-// mm for each corner, then the scale of the tape.
+// mm for each corner, then the scale of the tape in mm per m.
 type net struct {
 	sketch room.Sketch
 	index  map[string]int // corner -> its x in the unknowns; y follows
@@ -65,7 +65,24 @@ func (n *net) at(name string, x []float64) plane.XY {
 		return plane.XY{X: x[i], Y: x[i+1]}
 	}
 	p := n.points[name]
-	return n.along(p.Wall, p.From, p.At.Millimetres(), x)
+	return n.face(p.Wall, p.From, p.At.Millimetres(), x)
+}
+
+// face is along, on the wall's own face where it bows.
+func (n *net) face(w room.Wall, from string, mm float64, x []float64) plane.XY {
+	at := n.along(w, from, mm, x)
+	i, ccw, ok := n.sketch.FindWall(w)
+	if !ok || !n.sketch.Rooms[i].Bowed(ccw) {
+		return at
+	}
+	d := n.at(ccw[1], x).Sub(n.at(ccw[0], x))
+	if d.Len() == 0 {
+		return at
+	}
+	if from != ccw[0] {
+		mm = d.Len() - mm
+	}
+	return at.Sub(d.Unit().Left().Times(n.sketch.Rooms[i].OutAt(ccw, d.Len(), mm)))
 }
 
 // along is the place on a wall this far (mm) from one of its corners.
@@ -104,4 +121,13 @@ func inside(a, b, c plane.XY) float64 {
 		t += 2 * math.Pi
 	}
 	return t
+}
+
+// unit is d scaled to length 1; along X where d has no length, as between two
+// corners on one spot.
+func unit(d plane.XY) plane.XY {
+	if d.Len() == 0 {
+		return plane.XY{X: 1}
+	}
+	return d.Unit()
 }

@@ -9,65 +9,16 @@ import (
 	"strake/tape"
 )
 
-// Model says how far readings and assumptions are trusted.
-type Model struct {
-	ReadingMM     float64 // constant part of the tape's limit, as a standard deviation
-	ScalePerM     float64 // mm per m, one shared error of the whole tape
-	HookMM        float64 // hook and corner, each reading
-	SquareDeg     float64 // a corner taken for square
-	AngleDeg      float64 // an angle that was given
-	DoorMM        float64 // jamb against jamb through a wall
-	NoSquares     bool    // leave assumed square corners out
-	NoScale       bool    // the tape has no scale error
-	UnitWeights   bool    // every reading has a standard deviation of 1 mm
-	DefaultStepMM float64 // rounding step where none is known
-}
-
-// Tape is the default model: a class II tape, limit 0.3 mm + 0.2 mm/m
-// (MID 2014/32/EU annex X, from memory), each part taken as even over its
-// limit, hence over root 3; hook and corner 0.8 mm (from memory); corners of
-// houses square to half a degree (from memory).
-func Tape() Model {
-	return Model{
-		ReadingMM: 0.3 / math.Sqrt(3), ScalePerM: 0.2 / math.Sqrt(3), HookMM: 0.8,
-		SquareDeg: 0.5, AngleDeg: 0.25, DoorMM: 1.5, DefaultStepMM: tape.Sixteenth.Millimetres(),
-	}
-}
-
-// deviation is the standard deviation of a reading in mm.
-func (m Model) deviation(r Reading) float64 {
-	switch {
-	case m.UnitWeights:
-		return 1
-	case r.SD > 0:
-		return r.SD
-	}
-	step := m.DefaultStepMM
-	if r.Step > 0 {
-		step = r.Step.Millimetres()
-	}
-	return math.Sqrt(m.ReadingMM*m.ReadingMM + m.HookMM*m.HookMM + step*step/12)
-}
-
 // observation is one equation: what the unknowns say less what was observed,
 // over its standard deviation.
 type observation struct {
-	name    string
-	reading int // index of the tape reading, -1 for an assumption
+	name    string // equations of one name err together
+	reading int    // index of the tape reading, -1 for an assumption
 	sd      float64
+	corner  string // of an angle
+	soft    bool   // a corner taken for square: an assumption, which checks nothing
 	needs   []int
 	misfit  func(x []float64) float64
-}
-
-func (n *net) distance(i int, r Reading, m Model) observation {
-	want := r.Value.Millimetres()
-	return observation{
-		name: r.From + "-" + r.To, reading: i, sd: m.deviation(r),
-		needs: append(n.needs(r.From, r.To), n.scale()),
-		misfit: func(x []float64) float64 {
-			return n.at(r.To, x).Sub(n.at(r.From, x)).Len()*(1+x[n.scale()]) - want
-		},
-	}
 }
 
 // corner holds the inside angle at b; its misfit is in mm over a metre, so
@@ -111,7 +62,7 @@ func (n *net) through(d room.Doorway, m Model) []observation {
 	step := func(x []float64, end, along bool) float64 {
 		s1, e1 := n.jambs(here, d.From, d.At, d.Width, x)
 		s2, e2 := n.jambs(there, d.OtherFrom, d.OtherAt, d.Width, x)
-		u := e1.Sub(s1).Unit()
+		u := unit(e1.Sub(s1))
 		gap := e2.Sub(s1)
 		if end {
 			gap = s2.Sub(e1)
@@ -124,8 +75,12 @@ func (n *net) through(d room.Doorway, m Model) []observation {
 	var out []observation
 	for k := range 4 {
 		end, along := k&1 != 0, k&2 != 0
+		what := ", thickness of the wall"
+		if along {
+			what = ", distance along the wall"
+		}
 		out = append(out, observation{
-			name: "doorway " + d.Name, reading: -1, sd: m.DoorMM,
+			name: "doorway " + d.Name + what, reading: -1, sd: m.DoorMM,
 			needs:  n.needs(here[0], here[1], there[0], there[1]),
 			misfit: func(x []float64) float64 { return step(x, end, along) },
 		})
@@ -133,12 +88,15 @@ func (n *net) through(d room.Doorway, m Model) []observation {
 	return out
 }
 
+// tapeName names the equation of the tape's scale.
+const tapeName = "tape"
+
 // observations are all equations of a job.
 func (n *net) observations(rs []Reading, m Model) []observation {
 	var out []observation
 	for i, r := range rs {
-		if n.known(r.From) && n.known(r.To) && r.From != r.To {
-			out = append(out, n.distance(i, r, m))
+		if o, ok := n.reading(i, r, m); ok {
+			out = append(out, o)
 		}
 	}
 	for _, r := range n.sketch.Rooms {
@@ -156,8 +114,8 @@ func (n *net) observations(rs []Reading, m Model) []observation {
 	if !m.NoScale {
 		s := n.scale()
 		out = append(out, observation{
-			name: "tape", reading: -1, sd: m.ScalePerM, needs: []int{s},
-			misfit: func(x []float64) float64 { return x[s] * 1000 },
+			name: tapeName, reading: -1, sd: m.ScalePerM, needs: []int{s},
+			misfit: func(x []float64) float64 { return x[s] },
 		})
 	}
 	return out
@@ -175,7 +133,9 @@ func (n *net) corners(ring []string, turn func(string) (float64, bool), m Model)
 			continue
 		}
 		a, c := ring[(i+len(ring)-1)%len(ring)], ring[(i+1)%len(ring)]
-		out = append(out, n.corner(a, b, c, degrees, sd))
+		o := n.corner(a, b, c, degrees, sd)
+		o.soft, o.corner = !given, b
+		out = append(out, o)
 	}
 	return out
 }

@@ -87,7 +87,7 @@ func (n *net) dock(x []float64, r room.Room, local []plane.XY, s, t side, width,
 	n.set(x, r, local)
 	at := func(sd side) (start plane.XY, u plane.XY) {
 		a, b := n.at(sd.wall[0], x), n.at(sd.wall[1], x)
-		u = b.Sub(a).Unit()
+		u = unit(b.Sub(a))
 		d := sd.at
 		if sd.from != sd.wall[0] {
 			d = b.Sub(a).Len() - sd.at - width
@@ -109,6 +109,9 @@ func (n *net) dock(x []float64, r room.Room, local []plane.XY, s, t side, width,
 // lengths are the readings, and the unread ones what closes the ring best.
 func ringStart(r room.Room, rs []Reading) []plane.XY {
 	ring := r.Ring()
+	if len(ring) == 0 {
+		return nil
+	}
 	dirs := directions(r, ring)
 	lengths := wallLengths(ring, dirs, rs)
 	out := make([]plane.XY, len(ring))

@@ -12,15 +12,17 @@ import (
 )
 
 type checkCmd struct {
-	Job string `arg:"" help:"The job file (YAML)."`
-	Lay string `placeholder:"FILE" help:"A written board layout (plan.json) to hold against the job."`
+	Job string `arg:"" help:"The job file (YAML). strake new writes one."`
+	Lay string `placeholder:"FILE" help:"A written board layout (plan.json) to hold against the job (default: none, only readings and rows are looked at)."`
 }
 
 // Help says what is looked at.
 func (checkCmd) Help() string {
-	return `Without --lay: the readings are fitted and the rows set out, and everything noticed is printed; no boards are laid and nothing is written.
+	return `Without --lay: the readings are fitted and the rows set out, and everything noticed is printed; no boards are laid.
 
-With --lay FILE: the board layout in FILE is proved against the job's floor and limits: nothing overlaps, everything is covered, every board adds up, tongues meet grooves, joints and rips keep their limits.`
+With --lay FILE: the board layout in FILE is proved against the job's floor and limits: nothing overlaps, everything is covered, every board adds up, tongues meet grooves, joints and rips keep their limits. The floor is worked out again from the job, so a layout of an older state of the job fails where the two differ.
+
+Nothing is written to disk. Figures are printed in the job's unit: feet and inches, inches, or millimetres.`
 }
 
 func (c *checkCmd) Run(r rim) error {

@@ -7,14 +7,22 @@ import (
 )
 
 type examplesCmd struct {
-	Name string `arg:"" optional:"" help:"Print this example, to save it as a file of your own."`
+	Name string `arg:"" optional:"" help:"Print this example; .yaml may be left out (default: list all)."`
+}
+
+// Help says how to keep one.
+func (examplesCmd) Help() string {
+	return `Nothing is written to disk. To change an example, save it first:
+
+    strake examples ferry-parlour > parlour.yaml
+    strake plan parlour.yaml`
 }
 
 func (c *examplesCmd) Run(r rim) error {
 	if c.Name != "" {
 		data, err := examples.Read(c.Name)
 		if err != nil {
-			return err
+			return fmt.Errorf("no example is called %q; strake examples lists them", c.Name)
 		}
 		_, err = r.out.Write(data)
 		return err

@@ -31,7 +31,7 @@ func report(err error, r rim) int {
 	case errors.Is(err, errFindings):
 		return exitFindings
 	case errors.As(err, &parse):
-		fmt.Fprintf(r.err, "strake: %v\n", err)
+		fmt.Fprintf(r.err, "strake: %v\nSee %s --help.\n", err, asked(parse))
 		return exitUsage
 	case errors.As(err, &job):
 		fmt.Fprintln(r.err, job.Error())
@@ -42,4 +42,12 @@ func report(err error, r rim) int {
 	}
 	fmt.Fprintf(r.err, "strake: %v\n", err)
 	return exitFile
+}
+
+// asked is the command as far as it was understood.
+func asked(err *kong.ParseError) string {
+	if n := err.Context.Selected(); n != nil {
+		return "strake " + n.Name
+	}
+	return "strake"
 }

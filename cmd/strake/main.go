@@ -30,7 +30,9 @@ type rim struct {
 
 const about = `Plan a solid plank floor: from tape readings to rows, boards, cuts and a drawing.
 
-Lengths are written as people write them: 12' 7-3/8", 151.375 in, 3.84 m, 3840. A number without a unit is in the job's own unit.
+To begin: strake new writes a first job, floor.yaml, with remarks on what to write where; strake plan floor.yaml plans it.
+
+Lengths in a job are written as people write them: 12' 7-3/8", 151.375 in, 3.84 m, 3840. A number without a unit is in the job's own unit (ft, in, mm, cm or m), and everything printed is in that system too.
 
 Figures come with their source and can be replaced in the job. Local code and licensed trades come first, then the maker's instructions, then these figures.
 
@@ -56,6 +58,7 @@ func run(args []string, r rim) int {
 	if err != nil {
 		return report(err, r)
 	}
+	parser.Model.HelpFlag.Help = "Show this help."
 	ctx, err := parse(parser, args)
 	if err == nil {
 		err = ctx.Run(r)

@@ -7,6 +7,7 @@ import (
 	"io"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 
 	"strake/drawing"
@@ -20,8 +21,8 @@ import (
 
 type planCmd struct {
 	Job  string `arg:"" help:"The job file (YAML). strake new writes one."`
-	Out  string `short:"o" placeholder:"FOLDER" help:"Folder to write to (default: the job's name and -plan beside the job). Files there of the same names are kept once as NAME.before."`
-	Seed uint64 `help:"Another seed gives another board layout of the same quality (default: the job's)."`
+	Out  string `short:"o" placeholder:"FOLDER" help:"Folder to write to (default: beside the job; bedroom.yaml goes to bedroom-plan)."`
+	Seed uint64 `placeholder:"NUMBER" help:"Another seed gives another board layout of the same boards (default: the job's seed)."`
 }
 
 // Help says what is written where.
@@ -33,7 +34,11 @@ func (planCmd) Help() string {
   cuts.txt      the cut list: crosscuts, rips, mitres, notches, tongues to take off
   cuts.csv      the same for a spreadsheet
   plan.json     the whole board layout, exact, for strake check --lay
-  findings.txt  what was noticed, with measured value, limit and what to do`
+  findings.txt  what was noticed, with measured value, limit and what to do
+
+Lengths are in the job's system: feet and inches or inches to 1/16 in, rips to 1/32 in; or millimetres. The same job gives the same files, byte for byte.
+
+A file of an earlier plan that would change is kept as NAME.before (one generation). Where no boards could be laid, only findings.txt is written, and papers of an earlier plan are set aside the same way.`
 }
 
 func (c *planCmd) Run(r rim) error {
@@ -52,18 +57,28 @@ func (c *planCmd) Run(r rim) error {
 	}
 	out := c.Out
 	if out == "" {
-		out = strings.TrimSuffix(c.Job, filepath.Ext(c.Job)) + "-plan"
+		out = folder(c.Job)
 	}
 	if err := writeAll(r.path(out), files); err != nil {
 		return err
 	}
 	fmt.Fprint(r.out, paper.Summary(p))
+	for _, f := range p.Findings {
+		if f.Level == finding.Stop {
+			fmt.Fprintln(r.out, f)
+		}
+	}
 	fmt.Fprintf(r.out, "\nWritten to %s: %s\n", out, strings.Join(names(files), ", "))
 	if finding.Worst(p.Findings) == finding.Stop {
 		fmt.Fprintln(r.out, "The plan does not hold yet; see findings.txt.")
 		return errFindings
 	}
 	return nil
+}
+
+// folder is where the plan of a job goes unless asked otherwise.
+func folder(jobFile string) string {
+	return strings.TrimSuffix(jobFile, filepath.Ext(jobFile)) + "-plan"
 }
 
 // file is one paper of a plan.
@@ -80,19 +95,21 @@ func names(fs []file) []string {
 	return out
 }
 
+// writers are the papers that show a layout.
+var writers = []struct {
+	name  string
+	write func(io.Writer, plan.Plan) error
+}{
+	{"plan.svg", func(w io.Writer, p plan.Plan) error { return svg.Write(w, drawing.Floor(p)) }},
+	{"rows.txt", paper.RowsText},
+	{"rows.csv", paper.RowsCSV},
+	{"cuts.txt", paper.CutsText},
+	{"cuts.csv", paper.CutsCSV},
+	{"plan.json", func(w io.Writer, p plan.Plan) error { return jobfile.WriteLay(w, p.Lay) }},
+}
+
 // papers are all files of a plan. Without a layout there are only findings.
 func papers(p plan.Plan) ([]file, error) {
-	writers := []struct {
-		name  string
-		write func(io.Writer, plan.Plan) error
-	}{
-		{"plan.svg", func(w io.Writer, p plan.Plan) error { return svg.Write(w, drawing.Floor(p)) }},
-		{"rows.txt", paper.RowsText},
-		{"rows.csv", paper.RowsCSV},
-		{"cuts.txt", paper.CutsText},
-		{"cuts.csv", paper.CutsCSV},
-		{"plan.json", func(w io.Writer, p plan.Plan) error { return jobfile.WriteLay(w, p.Lay) }},
-	}
 	out := []file{}
 	if len(p.Lay.Runs) > 0 {
 		for _, w := range writers {
@@ -106,23 +123,28 @@ func papers(p plan.Plan) ([]file, error) {
 	return append(out, file{"findings.txt", []byte(paper.Findings(p))}), nil
 }
 
-// writeAll writes the files to a folder; a file that would be overwritten with
-// something else is first kept as NAME.before.
+// writeAll writes the files to a folder. A file that would be overwritten with
+// something else is first kept as NAME.before, and so is a paper of an earlier
+// plan that this one does not have: nobody shall saw to a drawing that no
+// longer goes with the findings beside it.
 func writeAll(dir string, files []file) error {
 	if err := os.MkdirAll(dir, 0o755); err != nil {
 		return err
 	}
-	for _, f := range files {
-		path := filepath.Join(dir, f.name)
-		old, err := os.ReadFile(path)
-		switch {
-		case err == nil && bytes.Equal(old, f.data):
-			continue
-		case err == nil:
-			if err := os.Rename(path, path+".before"); err != nil {
+	now := names(files)
+	for _, w := range writers {
+		if !slices.Contains(now, w.name) {
+			if err := setAside(filepath.Join(dir, w.name)); err != nil {
 				return err
 			}
-		case !errors.Is(err, os.ErrNotExist):
+		}
+	}
+	for _, f := range files {
+		path := filepath.Join(dir, f.name)
+		if old, err := os.ReadFile(path); err == nil && bytes.Equal(old, f.data) {
+			continue
+		}
+		if err := setAside(path); err != nil {
 			return err
 		}
 		if err := os.WriteFile(path, f.data, 0o644); err != nil {
@@ -130,6 +152,15 @@ func writeAll(dir string, files []file) error {
 		}
 	}
 	return nil
+}
+
+// setAside keeps a file, if there is one, as NAME.before.
+func setAside(path string) error {
+	err := os.Rename(path, path+".before")
+	if errors.Is(err, os.ErrNotExist) {
+		return nil
+	}
+	return err
 }
 
 func (r rim) path(p string) string {

@@ -1,0 +1,46 @@
+# Everything here needs Go alone, except race (a C compiler), geos (a C
+# compiler and libgeos) and lint (staticcheck, fetched by .ci/run or by hand:
+# go install honnef.co/go/tools/cmd/staticcheck@v0.8.2).
+
+FUZZTIME ?= 8s
+STATICCHECK ?= $(shell go env GOPATH)/bin/staticcheck
+PLATFORMS = linux/amd64 linux/arm64 darwin/amd64 darwin/arm64 windows/amd64 windows/arm64
+
+.PHONY: test race fuzz bench geos build-all lint docs
+
+test: ## all tests
+	go test ./...
+
+race: ## all tests under the race detector
+	CGO_ENABLED=1 go test -race ./...
+
+fuzz: ## every parser, FUZZTIME each
+	@set -e; for p in $$(go list ./...); do \
+		for f in $$(go test -list '^Fuzz' $$p | grep '^Fuzz' || true); do \
+			echo "fuzz $$p $$f"; \
+			go test -run '^$$' -fuzz "^$$f\$$" -fuzztime $(FUZZTIME) $$p; \
+		done; \
+	done
+
+bench: ## time of a whole plan: each example and the bench room
+	go test -run '^$$' -bench BenchmarkPlan ./plan
+
+geos: ## floor outlines and gaps held against GEOS
+	CGO_ENABLED=1 go vet -tags geos ./floor
+	CGO_ENABLED=1 go test -tags geos -count=1 -run GEOS ./floor
+
+build-all: ## strake for every platform, without C
+	@set -e; for p in $(PLATFORMS); do \
+		echo "build $$p"; \
+		CGO_ENABLED=0 GOOS=$${p%/*} GOARCH=$${p#*/} go build -o /dev/null ./cmd/strake; \
+	done
+
+lint: ## gofmt, vet, staticcheck
+	@out=$$(gofmt -l .); if [ -n "$$out" ]; then echo "gofmt these:"; echo "$$out"; exit 1; fi
+	go vet ./...
+	$(STATICCHECK) ./...
+
+docs: ## draw the picture in the README again
+	@set -e; d=$$(mktemp -d); trap 'rm -r "$$d"' EXIT; \
+		go run ./cmd/strake plan examples/ferry-parlour.yaml -o "$$d"; \
+		mkdir -p docs; cp "$$d/plan.svg" docs/ferry-parlour.svg
