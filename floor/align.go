@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"strake/plane"
+	"strake/room"
 	"strake/tape"
 )
 
@@ -24,12 +25,42 @@ func (f Floor) In(d plane.Dir) Aligned {
 		a.Edges = append(a.Edges, AlignedEdge{Edge: i, Name: e.Name, Kind: e.Kind, From: from, To: to, Beside: beside, Range: r, InPlace: e.InPlace})
 		least[i], greatest[i] = r.Least.Millimetres(), r.Greatest.Millimetres()
 	}
+	f.group(&a)
 	a.Reach, a.ReachEdge = f.region(d, least)
 	a.Need, a.NeedEdge = f.region(d, greatest)
 	for _, r := range f.Rings {
 		a.Bare = append(a.Bare, alignRing(d, r.Corners))
 	}
 	return a
+}
+
+// group gives edges of one wall that follow each other beside the rows the
+// same group: a bowed wall closes the rows as one edge.
+func (f Floor) group(a *Aligned) {
+	next := 0
+	for _, r := range f.Rings {
+		first := next
+		for k, id := range r.Edges {
+			a.Edges[id].Group = next
+			if !f.oneWall(a, id, r.Edges[(k+1)%len(r.Edges)]) {
+				next++
+			}
+		}
+		if n := len(r.Edges); n > 1 && f.oneWall(a, r.Edges[n-1], r.Edges[0]) { // the ring starts in mid-wall
+			for _, id := range r.Edges {
+				if a.Edges[id].Group == next {
+					a.Edges[id].Group = first
+				}
+			}
+		}
+		next++
+	}
+}
+
+func (f Floor) oneWall(a *Aligned, i, j int) bool {
+	e, g := a.Edges[i], a.Edges[j]
+	return i != j && f.Edges[i].Wall != (room.Wall{}) && f.Edges[i].Wall == f.Edges[j].Wall &&
+		e.Beside && g.Beside && (e.To.X > e.From.X) == (g.To.X > g.From.X)
 }
 
 // level takes out a slant of a tick or two that rounding alone can make.

@@ -10,6 +10,7 @@ package floor
 
 import (
 	"strake/plane"
+	"strake/room"
 	"strake/tape"
 )
 
@@ -38,9 +39,10 @@ func (r Range) Play() tape.Length { return r.Greatest - r.Least }
 type Edge struct {
 	Name     string // "wall A-B", "hearth", "jamb of the hall doorway"
 	Kind     Kind
-	Ends     Range // where row ends meet it
-	Sides    Range // where it lies beside the rows
-	InPlace  bool  // row ends here are crosscuts measured in place
+	Wall     room.Wall // the wall it lies on, counter-clockwise; empty: none
+	Ends     Range     // where row ends meet it
+	Sides    Range     // where it lies beside the rows
+	InPlace  bool      // row ends here are crosscuts measured in place
 	From, To plane.XY
 }
 
@@ -94,5 +96,6 @@ type AlignedEdge struct {
 	From, To plane.Pt
 	Beside   bool  // lies beside the rows (else rows end at it)
 	Range    Range // the one that holds in this direction
+	Group    int   // edges of one bowed wall that follow each other share it
 	InPlace  bool
 }

@@ -86,10 +86,7 @@ func stayInside(b room.Built, s room.Stay) []finding.Finding {
 	}
 	var rooms []outline
 	for _, r := range b.Rooms {
-		var ro outline
-		for _, c := range r.Ring() {
-			ro = append(ro, b.At[c])
-		}
+		ro, _ := b.Outline(r)
 		rooms = append(rooms, ro)
 	}
 	rest, err := join([]outline{o}, rooms)

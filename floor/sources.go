@@ -16,6 +16,7 @@ type source struct {
 	kind     Kind
 	from, to plane.XY
 	cover    tape.Length // what covers a gap here
+	wall     room.Wall
 }
 
 // overlap is how far a doorway reaches into its rooms before the union: rooms
@@ -31,7 +32,7 @@ type parts struct {
 }
 
 func (p *parts) line(name string, k Kind, cover tape.Length, a, b plane.XY) {
-	p.sources = append(p.sources, source{name, k, a, b, cover})
+	p.sources = append(p.sources, source{name: name, kind: k, from: a, to: b, cover: cover})
 }
 
 // gather makes the outlines of rooms, doorways and what stays.
@@ -51,17 +52,18 @@ func gather(b room.Built, trim Trim) parts {
 }
 
 func (p *parts) room(b room.Built, r room.Room, cover tape.Length) {
+	points, walls := b.Outline(r)
+	for i, w := range walls {
+		p.line("wall "+w.String(), Wall, cover, points[i], points[(i+1)%len(points)])
+		p.sources[len(p.sources)-1].wall = w
+	}
+	p.add = append(p.add, points)
 	ring := r.Ring()
-	var o outline
+	ro := RoomOutline{Name: r.Name, Names: ring}
 	for _, c := range ring {
-		o = append(o, b.At[c])
+		ro.Corners = append(ro.Corners, b.At[c])
 	}
-	for i, c := range ring {
-		next := ring[(i+1)%len(ring)]
-		p.line("wall "+c+"-"+next, Wall, cover, b.At[c], b.At[next])
-	}
-	p.add = append(p.add, o)
-	p.rooms = append(p.rooms, RoomOutline{Name: r.Name, Names: ring, Corners: o})
+	p.rooms = append(p.rooms, ro)
 }
 
 // Jambs are the two jambs of a doorway on the line of its wall, in the
@@ -107,12 +109,26 @@ func (p *parts) doorway(b room.Built, d room.Doorway, cover tape.Length) {
 	}
 	p.line("jamb of doorway "+d.Name, jamb, cover, s, farS)
 	p.line("jamb of doorway "+d.Name, jamb, cover, farE, e)
-	in := func(from, to plane.XY) plane.XY { return from.Add(from.Sub(to).Unit().Times(overlap)) }
-	o := outline{in(e, farE), in(s, farS), farS, farE}
+	near := overlap + standsIn(b, d.Wall)
+	in := func(from, to plane.XY, far float64) plane.XY { return from.Add(from.Sub(to).Unit().Times(far)) }
+	o := outline{in(e, farE, near), in(s, farS, near), farS, farE}
 	if through {
-		o[2], o[3] = in(farS, s), in(farE, e)
+		far := overlap + standsIn(b, d.OtherWall)
+		o[2], o[3] = in(farS, s, far), in(farE, e, far)
 	}
 	p.add = append(p.add, o)
+}
+
+// standsIn is how far a bowed wall stands into its room anywhere, mm: a
+// doorway in it, set out on the straight line, reaches that much farther.
+func standsIn(b room.Built, w room.Wall) float64 {
+	side := b.Side(w)
+	most := 0.0
+	for _, p := range side {
+		u := side[len(side)-1].Sub(side[0]).Unit()
+		most = math.Max(most, u.Cross(p.Sub(side[0])))
+	}
+	return most
 }
 
 func (p *parts) stay(b room.Built, s room.Stay, cover tape.Length) {
@@ -188,7 +204,7 @@ func (p parts) meet(a, b plane.XY, lim limits.Limits) Edge {
 	e := Edge{From: a, To: b, Name: fmt.Sprintf("edge at %.0f, %.0f mm", a.X, a.Y), Kind: Wall}
 	var cover tape.Length
 	if at >= 0 {
-		e.Name, e.Kind, cover = p.sources[at].name, p.sources[at].kind, p.sources[at].cover
+		e.Name, e.Kind, cover, e.Wall = p.sources[at].name, p.sources[at].kind, p.sources[at].cover, p.sources[at].wall
 	}
 	e.Ends, e.Sides, e.InPlace = gaps(e.Kind, cover, lim)
 	return e

@@ -35,7 +35,7 @@ func Rows(j job.Job) Plan {
 	style := tape.Paper(j.Unit)
 	p := Plan{Job: j}
 	s := survey.Adjust(j.Sketch, j.Readings, survey.Tape())
-	p.Built = s.Built
+	p.Survey, p.Built = s, s.Built
 	p.Findings = s.Findings(j.Readings, style)
 	if finding.Worst(p.Findings) == finding.Stop {
 		return p
@@ -50,6 +50,8 @@ func Rows(j job.Job) Plan {
 		RunThrough: j.Wishes.RunThrough, EdgeOn: j.Wishes.EdgeOn}
 	p.Layout, p.Aligned = row.Make(p.Floor, s.Built, j.Boards.Pitch(), j.Limits, w, style)
 	p.Findings = append(p.Findings, p.Layout.Findings...)
+	p.doubts()
+	p.Findings = append(p.Findings, p.doubtFindings(style)...)
 	p.Findings = append(p.Findings, p.gapFindings(j, style)...)
 	return p
 }

@@ -8,12 +8,14 @@ import (
 	"strake/lay"
 	"strake/room"
 	"strake/row"
+	"strake/survey"
 )
 
 // Plan is what a job leads to. Stages that could not be made are zero, and
 // Findings say why.
 type Plan struct {
 	Job      job.Job
+	Survey   survey.Result
 	Built    room.Built
 	Floor    floor.Floor
 	Aligned  floor.Aligned

@@ -1,8 +1,11 @@
 package row
 
 import (
+	"slices"
+
 	"strake/floor"
 	"strake/limits"
+	"strake/plane"
 	"strake/tape"
 )
 
@@ -13,16 +16,45 @@ import (
 // lowest of its greatest gap. need less reach is the play less the slant. With
 // the floor below it both are the other way up.
 type edge struct {
-	index       int
+	index       int // of its first edge
+	group       int
 	above       bool // the floor lies above the edge
 	reach, need tape.Length
 	slant, play tape.Length
+	bow         tape.Length // how far it strays from the straight line between its ends
 	run         tape.Length // its length along the rows, inside the gaps
 	whole       tape.Length // the same of the edge itself
 	low, high   tape.Length // of the edge moved in by its least gap
 }
 
-// besides are the edges beside the rows that are left at the least gaps.
+// bare fills the slant, the length and the bow of the edge itself, before its
+// gap.
+func (e *edge) bare(a floor.Aligned) {
+	var ps []plane.Pt
+	for _, g := range a.Edges {
+		if g.Group == e.group {
+			ps = append(ps, g.From, g.To)
+		}
+	}
+	slices.SortFunc(ps, func(p, q plane.Pt) int { return int(p.X - q.X) })
+	from, to := ps[0], ps[len(ps)-1]
+	low, high := plane.Ring(ps).Box()
+	e.slant, e.whole = high.Y-low.Y, to.X-from.X
+	for _, p := range ps {
+		e.bow = max(e.bow, (p.Y - heightAt(from, to, p.X)).Abs())
+	}
+}
+
+// heightAt is the height of the line from a to b at x.
+func heightAt(a, b plane.Pt, x tape.Length) tape.Length {
+	if a.X == b.X {
+		return a.Y
+	}
+	return a.Y + tape.Length(roundHalf(float64(x-a.X)/float64(b.X-a.X)*float64(b.Y-a.Y)))
+}
+
+// besides are the edges beside the rows that are left at the least gaps; those
+// of one bowed wall are one.
 func besides(a floor.Aligned) []edge {
 	seen := map[int]int{}
 	var out []edge
@@ -34,17 +66,17 @@ func besides(a floor.Aligned) []edge {
 				continue
 			}
 			lo, hi := min(p.Y, q.Y), max(p.Y, q.Y)
-			if k, ok := seen[id]; ok {
+			e := a.Edges[id]
+			if k, ok := seen[e.Group]; ok {
 				out[k].low, out[k].high = min(out[k].low, lo), max(out[k].high, hi)
 				out[k].run += (q.X - p.X).Abs()
 				continue
 			}
-			seen[id] = len(out)
-			e := a.Edges[id]
+			seen[e.Group] = len(out)
 			out = append(out, edge{
-				index: id, above: q.X > p.X, low: lo, high: hi, run: (q.X - p.X).Abs(),
-				slant: (e.To.Y - e.From.Y).Abs(), play: e.Range.Play(), whole: (e.To.X - e.From.X).Abs(),
+				index: id, group: e.Group, above: q.X > p.X, low: lo, high: hi, run: (q.X - p.X).Abs(), play: e.Range.Play(),
 			})
+			out[len(out)-1].bare(a)
 		}
 	}
 	for i := range out {
@@ -59,7 +91,7 @@ func (e *edge) meet(a floor.Aligned) {
 	first := true
 	for r, ring := range a.Need {
 		for i, p := range ring {
-			if a.NeedEdge[r][i] != e.index {
+			if id := a.NeedEdge[r][i]; id < 0 || a.Edges[id].Group != e.group {
 				continue
 			}
 			q := ring[(i+1)%len(ring)]

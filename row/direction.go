@@ -18,20 +18,30 @@ type Wishes struct {
 	EdgeOn     string    // a row edge on this corner
 }
 
+// basis is what a direction was taken from.
+type basis struct {
+	wall   room.Wall
+	across bool
+	why    string
+}
+
 // direction is which way the rows run, turned so that the first row lies at
-// the low side, with the reason in words.
-func direction(b room.Built, w Wishes) (plane.Dir, string, []finding.Finding) {
-	d, why, fs := along(b, w)
+// the low side, with what it was taken from.
+func direction(b room.Built, w Wishes) (plane.Dir, basis, []finding.Finding) {
+	from, fs := along(b, w)
+	d, _ := wallDir(b, from.wall)
 	if w.Across {
+		from.across, from.why = !from.across, "square to that: "+from.why
+	}
+	if from.across {
 		d = plane.Dir(plane.XY(d).Left())
-		why = "square to that: " + why
 	}
 	if w.StartWall == (room.Wall{}) {
-		return d, why, fs
+		return d, from, fs
 	}
 	s, ok := wallDir(b, w.StartWall)
 	if !ok {
-		return d, why, append(fs, noWall("start wall", w.StartWall))
+		return d, from, append(fs, noWall("start wall", w.StartWall))
 	}
 	dot := plane.XY(d).Dot(plane.XY(s))
 	if dot < 0 {
@@ -42,22 +52,23 @@ func direction(b room.Built, w Wishes) (plane.Dir, string, []finding.Finding) {
 			Measured: "the rows end at this wall instead of lying along it",
 			Do:       "Choose a start wall that runs with the rows, or the other direction."})
 	}
-	return d, why + fmt.Sprintf("; first row along wall %s", w.StartWall), fs
+	from.why += fmt.Sprintf("; first row along wall %s", w.StartWall)
+	return d, from, fs
 }
 
-func along(b room.Built, w Wishes) (plane.Dir, string, []finding.Finding) {
+// along is the wall that the direction is taken from: the one wished for, the
+// one with the doorway that rows are to run through, else the longest.
+func along(b room.Built, w Wishes) (basis, []finding.Finding) {
 	var fs []finding.Finding
 	if w.Direction != (room.Wall{}) {
-		if d, ok := wallDir(b, w.Direction); ok {
-			return d, fmt.Sprintf("rows along wall %s, as wished", w.Direction), nil
+		if _, ok := wallDir(b, w.Direction); ok {
+			return basis{wall: w.Direction, why: fmt.Sprintf("rows along wall %s, as wished", w.Direction)}, nil
 		}
 		fs = append(fs, noWall("direction", w.Direction))
 	}
 	for _, dw := range b.Doorways {
-		if dw.Name == w.RunThrough && w.RunThrough != "" {
-			if d, ok := wallDir(b, dw.Wall); ok {
-				return plane.Dir(plane.XY(d).Left()), fmt.Sprintf("rows run through doorway %s, as wished", dw.Name), fs
-			}
+		if _, ok := wallDir(b, dw.Wall); ok && dw.Name == w.RunThrough && w.RunThrough != "" {
+			return basis{wall: dw.Wall, across: true, why: fmt.Sprintf("rows run through doorway %s, as wished", dw.Name)}, fs
 		}
 	}
 	best, length := room.Wall{}, -1.0
@@ -70,8 +81,7 @@ func along(b room.Built, w Wishes) (plane.Dir, string, []finding.Finding) {
 			}
 		}
 	}
-	d, _ := wallDir(b, best)
-	return d, fmt.Sprintf("rows along wall %s, the longest", best), fs
+	return basis{wall: best, why: fmt.Sprintf("rows along wall %s, the longest", best)}, fs
 }
 
 // wallDir is the direction of a wall with its room on the left.

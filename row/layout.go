@@ -10,13 +10,16 @@ import (
 	"strake/floor"
 	"strake/lay"
 	"strake/plane"
+	"strake/room"
 	"strake/tape"
 )
 
 // Layout is the rows of a floor before any board is chosen.
 type Layout struct {
 	Dir      plane.Dir
-	Why      string // in words: why this direction and this start
+	Why      string    // in words: why this direction and this start
+	Along    room.Wall // the wall that gave the direction
+	Across   bool      // the rows run square to it
 	Pitch    tape.Length
 	Offset   tape.Length // Y of a row line; the others are whole pitches away
 	Rows     int
@@ -36,6 +39,8 @@ type Rip struct {
 	Above       bool        // the floor lies above the edge: a starter rip, else a closing one
 	Left, Right tape.Length // width at its two ends; both the pitch: a full board
 	Narrowest   tape.Length
+	Bow         tape.Length // how far the edge strays from a straight line: to be scribed, or taken up by the play
+	SD          tape.Length // one standard deviation of the width, from readings and row width; 0 none
 }
 
 // Odd is an edge too slanted for one rip: it leaves points at every offset.

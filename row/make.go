@@ -16,9 +16,9 @@ import (
 // narrowest rip, and the runs. It returns the floor in the frame of the rows,
 // from which racking and the checker start too.
 func Make(f floor.Floor, b room.Built, pitch tape.Length, lim limits.Limits, w Wishes, style tape.Style) (Layout, floor.Aligned) {
-	d, why, fs := direction(b, w)
+	d, from, fs := direction(b, w)
 	a := f.In(d)
-	l := Layout{Dir: d, Why: why, Pitch: pitch, Findings: fs}
+	l := Layout{Dir: d, Why: from.why, Along: from.wall, Across: from.across, Pitch: pitch, Findings: fs}
 	if len(a.Need) == 0 {
 		l.Findings = append(l.Findings, finding.Finding{Level: finding.Stop, Rule: "rows",
 			Measured: "nothing is left to board inside the gaps", Limit: "least gap " + style.Of(lim.GapLeast.Value),
@@ -76,7 +76,7 @@ func (l *Layout) zones() {
 func (l *Layout) rips(p problem, a floor.Aligned) {
 	for _, e := range p.closing {
 		r := Rip{Edge: a.Edges[e.index].Name, Index: e.index, Kind: a.Edges[e.index].Kind,
-			Above: e.above, Narrowest: e.rip(l.Offset, l.Pitch)}
+			Above: e.above, Narrowest: e.rip(l.Offset, l.Pitch), Bow: e.bow}
 		r.Left, r.Right = r.Narrowest, r.Narrowest
 		if spread := e.slant - e.play; spread > 0 { // a taper: the other end is wider by what play does not take up
 			wide := min(l.Pitch, r.Narrowest+e.high-e.low)

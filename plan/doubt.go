@@ -1,0 +1,130 @@
+package plan
+
+import (
+	"fmt"
+	"math"
+
+	"strake/finding"
+	"strake/room"
+	"strake/row"
+	"strake/survey"
+	"strake/tape"
+)
+
+// doubts gives each closing rip its standard deviation: that of the width
+// across the boards from the start edge, at whichever end it is larger, and
+// that of the row width, once for each row between. The rip at the start edge
+// is set from that edge itself and has none.
+func (p *Plan) doubts() {
+	start, ok := p.startRip()
+	if !ok {
+		return
+	}
+	rows := p.heading()
+	pitch := p.Job.Boards.PitchSD().Millimetres()
+	from := p.Floor.Edges[p.Layout.Rips[start].Index].Wall
+	for i := range p.Layout.Rips {
+		r := &p.Layout.Rips[i]
+		to := p.Floor.Edges[r.Index].Wall
+		if i == start || to == (room.Wall{}) || to == from {
+			continue
+		}
+		ends, ok := p.Survey.Across(rows, from, to)
+		if !ok {
+			continue
+		}
+		width := math.Max(ends[0].SD, ends[1].SD)
+		n := float64(r.Row - p.Layout.Rips[start].Row)
+		if sd := math.Hypot(width, n*pitch); !math.IsInf(sd, 0) && !math.IsNaN(sd) {
+			r.SD = tape.Nearest(tape.Length(sd*float64(tape.Millimetre)), tape.Tick)
+		}
+	}
+}
+
+// startRip is the longest wall that the first rows lie along.
+func (p *Plan) startRip() (int, bool) {
+	best := -1
+	for i, r := range p.Layout.Rips {
+		if r.Above && p.Floor.Edges[r.Index].Wall != (room.Wall{}) && (best < 0 || r.Row < p.Layout.Rips[best].Row) {
+			best = i
+		}
+	}
+	return best, best >= 0
+}
+
+func (p *Plan) heading() survey.Heading {
+	if p.Layout.Across {
+		return survey.SquareTo(p.Layout.Along)
+	}
+	return survey.AlongWall(p.Layout.Along)
+}
+
+// doubtFindings say where two standard deviations could turn a rip into a
+// sliver, or take or add a row, and what settles it; and where a wall bows.
+func (p *Plan) doubtFindings(style tape.Style) []finding.Finding {
+	fine := style
+	fine.Step = style.Step / 2
+	var out []finding.Finding
+	for _, r := range p.Layout.Rips {
+		if f, ok := p.sliverInDoubt(r, fine); ok {
+			out = append(out, f)
+		}
+		if r.Bow >= tape.Millimetre {
+			out = append(out, p.bowFinding(r, fine))
+		}
+	}
+	return out
+}
+
+func (p *Plan) sliverInDoubt(r row.Rip, style tape.Style) (finding.Finding, bool) {
+	two := 2 * r.SD
+	if two == 0 {
+		return finding.Finding{}, false
+	}
+	f := finding.Finding{Level: finding.Warn, Where: fmt.Sprintf("row %d at %s", r.Row, r.Edge),
+		Measured: fmt.Sprintf("%s ± %s", style.Of(r.Narrowest), style.Up(two)), Do: p.settle(r)}
+	limit := p.Job.Limits.NarrowestRip.Value
+	switch play := p.Aligned.Edges[r.Index].Range.Play(); {
+	case r.Narrowest-two <= play || r.Narrowest+two > p.Layout.Pitch+play:
+		f.Rule, f.Limit = "number of rows in doubt", fmt.Sprintf("%d or one more or less", p.Layout.Rows)
+	case r.Narrowest >= limit && r.Narrowest-two < limit:
+		f.Rule, f.Limit = "narrowest rip in doubt", "at least "+style.Of(limit)
+		f.Source = p.Job.Limits.NarrowestRip.Source
+	default:
+		return f, false
+	}
+	return f, true
+}
+
+// settle is the reading that takes most of the doubt away: ten boards when
+// they are what is least known, else the width across.
+func (p *Plan) settle(r row.Rip) string {
+	start, _ := p.startRip()
+	n := tape.Length(r.Row - p.Layout.Rips[start].Row)
+	if pitch := n * p.Job.Boards.PitchSD(); 2*pitch*pitch > r.SD*r.SD {
+		if p.Job.Boards.TenBoards == 0 {
+			return "Push ten boards tight and measure over them: that settles the row width."
+		}
+		return "Measure ten boards again, over twenty if there is room: that settles the row width."
+	}
+	from, to := p.Layout.Rips[start].Edge, r.Edge
+	if next, _ := p.Survey.NextReading(p.Job.Readings); next != "" && p.Survey.Redundant < 0 {
+		return fmt.Sprintf("Measure %s, and the width from %s to %s at both ends.", next, from, to)
+	}
+	return fmt.Sprintf("Measure the width from %s to %s at both ends, square to the rows.", from, to)
+}
+
+// bowFinding says what a bowed wall beside the rows asks for.
+func (p *Plan) bowFinding(r row.Rip, style tape.Style) finding.Finding {
+	e := p.Aligned.Edges[r.Index]
+	f := finding.Finding{Level: finding.Note, Rule: "wall that bows", Where: r.Edge,
+		Measured: fmt.Sprintf("%s off a straight line", style.Up(r.Bow)),
+		Limit:    fmt.Sprintf("play of the gap %s", style.Of(e.Range.Play()))}
+	f.Do = fmt.Sprintf("The play takes it up: row %d is ripped straight, and the trim covers a gap of up to %s.", r.Row, style.Up(e.Range.Greatest))
+	if r.Bow > e.Range.Play() {
+		f.Level = finding.Warn
+		f.Do = fmt.Sprintf("Scribe row %d to the wall, %s deep; the trim covers a gap of %s all along. A base that follows the wall hides it best.",
+			r.Row, style.Up(r.Bow), style.Of(e.Range.Least))
+	}
+	return f
+}
