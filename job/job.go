@@ -16,6 +16,7 @@ type Job struct {
 	Unit     tape.Unit // lengths are printed in, and bare numbers read in
 	Sketch   room.Sketch
 	Readings []survey.Reading
+	Tape     survey.Model // how far readings are trusted; zero: survey.Tape()
 	Boards   stock.Boards
 	Limits   limits.Limits // defaults filled in
 	Base     tape.Length   // thickness of the baseboard, 0 none

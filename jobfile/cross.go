@@ -27,6 +27,7 @@ func cross(d *decoder, j *draft) {
 	n.pointsOnWalls()
 	n.stays()
 	n.readings()
+	n.squares()
 	n.doorways()
 	n.wishes()
 	boards(d, j)

@@ -6,6 +6,7 @@ import (
 	"strconv"
 
 	"strake/room"
+	"strake/survey"
 )
 
 // maxCorners is the most corners of a room: far more than any has, and few
@@ -57,6 +58,14 @@ func (n *names) inside(r room.Room) {
 	if len(r.Corners) >= 3 && len(r.Corners)-len(r.Into) < 3 {
 		n.d.failPath(at("rooms", r.Name, "into"), "too many corners stand into this room: no outline closes like that", fmt.Sprintf("%d of %d", len(r.Into), len(r.Corners)), "at least three corners that do not")
 	}
+	for k, b := range r.Bows {
+		path := at("rooms", r.Name, "bows", strconv.Itoa(k))
+		if n.wall(at(path, "wall"), b.Wall) {
+			n.end(at(path, "from"), b.From, b.Wall)
+			n.own(at(path, "from"), b.From, r)
+			n.reach(at(path, "at"), "this place", b.Wall, b.At)
+		}
+	}
 	for c, a := range r.Angles {
 		path := at("rooms", r.Name, "angles", c)
 		n.own(path+keyOf, c, r)
@@ -99,6 +108,9 @@ func (n *names) pointsOnWalls() {
 func (n *names) readings() {
 	done := map[string]bool{}
 	for _, r := range n.j.Readings {
+		if r.Kind != survey.Between {
+			continue
+		}
 		key := at("readings", room.Wall{r.From, r.To}.String()) + keyOf
 		if !done[key] {
 			done[key] = true

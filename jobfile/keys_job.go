@@ -9,6 +9,7 @@ import (
 	"strake/limits"
 	"strake/room"
 	"strake/stock"
+	"strake/survey"
 	"strake/tape"
 )
 
@@ -36,6 +37,10 @@ var jobTable = table[draft]{
 		each("rooms", "The rooms and closets that get this floor.", "room", roomTable, addRoom).must(),
 		each("points", "Named places on walls, to read distances to.", "point", pointTable, addPoint),
 		readingsField().must(),
+		list("offsets", "Distances of a corner or point from the line of a wall, square to it.", "reading", offsetTable, addSquare(survey.Off)),
+		list("along", "Distances along a wall to the place square below a corner or point.", "reading", alongTable, addSquare(survey.Along)),
+		list("widths", "Distances from a point on a wall, square to that wall, across to another.", "reading", widthTable, addSquare(survey.Width)),
+		sub("tape", "How far the tape and the assumptions are trusted, as standard deviations.", tapeTable, func(j *draft) *survey.Model { return &j.Tape }).or("a class II tape"),
 		each("doorways", "Openings in the walls of the rooms.", "doorway", doorwayTable, addDoorway),
 		each("stays", "What stays where it is: hearths, tiles, columns, registers, cabinets, pipes.", "thing that stays", stayTable, addStay),
 		sub("boards", "The boards on the pallet.", boardsTable, func(j *draft) *stock.Boards { return &j.Boards }).must(),

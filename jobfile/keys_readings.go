@@ -16,11 +16,12 @@ var tapeRange = within{10 * mm, tape.Longest}
 type trusted struct {
 	value tape.Reading
 	doubt tape.Length
+	text  string // as written
 }
 
 var trustedTable = table[trusted]{fields: []field[trusted]{
 	custom("is", "The reading.", shape{words: "a length", schema: lengthSchema(false)}, func(d *decoder, n ast.Node, t *trusted) {
-		t.value, _ = d.reading(n, tapeRange)
+		t.value, t.text = d.written(n)
 	}).must(),
 	length("doubt", "How far off it may well be, such as 1/4 in where the tape sagged.", within{mm / 10, 1000 * mm}, func(t *trusted) *tape.Length { return &t.doubt }).must(),
 }}
@@ -75,16 +76,37 @@ func (d *decoder) readings(n ast.Node) []survey.Reading {
 
 // trusted reads one reading, alone or with its doubt; none when it is wrong.
 func (d *decoder) trusted(n ast.Node) []survey.Reading {
+	t := d.trust(n)
+	if t.value.Value == 0 {
+		return nil
+	}
+	return []survey.Reading{t.as(d, n)}
+}
+
+// trust reads one reading, alone or with its doubt.
+func (d *decoder) trust(n ast.Node) trusted {
 	var t trusted
 	switch n.(type) {
 	case *ast.MappingNode, *ast.MappingValueNode:
 		trustedTable.read(d, n, &t)
 	default:
-		t.value, _ = d.reading(n, tapeRange)
+		t.value, t.text = d.written(n)
 	}
-	if t.value.Value == 0 {
-		return nil
+	return t
+}
+
+// written is a reading with its text, in which slips of the pen are looked for.
+func (d *decoder) written(n ast.Node) (tape.Reading, string) {
+	r, ok := d.reading(n, tapeRange)
+	if !ok {
+		return r, ""
 	}
+	s, _ := d.text(n, "")
+	return r, s
+}
+
+// as is t for the survey, with its line.
+func (t trusted) as(d *decoder, n ast.Node) survey.Reading {
 	line, _ := d.position(start(n))
-	return []survey.Reading{{Value: t.value.Value, Step: t.value.Step, SD: t.doubt.Millimetres(), Line: line}}
+	return survey.Reading{Value: t.value.Value, Step: t.value.Step, SD: t.doubt.Millimetres(), Line: line, Text: t.text, Unit: d.unit}
 }

@@ -14,6 +14,7 @@ var roomTable = table[room.Room]{fields: []field[room.Room]{
 	walkField().or("counter-clockwise"),
 	corners("into", "Those of them that stand into the room, such as the inner corner of an L.", func(r *room.Room) *[]string { return &r.Into }).or("none"),
 	anglesField().or("every corner is taken for square unless the readings say otherwise"),
+	list("bows", "Where a wall leaves the straight line between its corners, measured against a string.", "place", bowTable, addBow).or("walls are straight"),
 }}
 
 // The two ways to go round a room. Distances alone fit a room and its mirror

@@ -6,6 +6,7 @@ import (
 	"strake/finding"
 	"strake/job"
 	"strake/stock"
+	"strake/survey"
 	"strake/tape"
 )
 
@@ -15,7 +16,7 @@ import (
 func ReadJob(name string, data []byte) (job.Job, []finding.Finding, error) {
 	d := newDecoder(name, data)
 	j := draft{Job: job.Job{
-		Unit: tape.UnitInch, Seed: 1, Name: name,
+		Unit: tape.UnitInch, Seed: 1, Name: name, Tape: survey.Tape(),
 		Boards: stock.Boards{SideTongue: sideTongue, EndTongue: endTongue, Hand: stock.RightHand},
 	}}
 	d.read(data, &j)

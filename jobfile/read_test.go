@@ -29,6 +29,7 @@ rooms:
     walk: clockwise
     into: [E]
     angles: {C: 91.5, E: 225}
+    bows: [{wall: A-B, from: B, at: 60, out: -3/8}]
   nook:
     corners: [K, L, M]
 points:
@@ -89,6 +90,13 @@ boards:
 base: 1/2
 shoe: 3/4
 joists: {along: C-B, spacing: 16}
+offsets:
+  - {of: D, wall: A-B, is: 101}
+along:
+  - {wall: A-B, from: A, to: D, is: {is: 5, doubt: 1/2}}
+widths:
+  - {from: P, wall: D-E, is: 99-1/2}
+tape: {hook: 1 mm, square_corner: 1, must_show: 1/4}
 limits:
   mill_rule: yes
   joint_min: 7
@@ -111,22 +119,37 @@ func wantWhole() job.Job {
 	l.JointPreferred = limits.Figure{Value: 12 * in, Source: "the maker"}
 	l.JambLeast = limits.Figure{Value: -5 * in / 8, Source: "job file"}
 	read := func(a, b string, v, step tape.Length, line int) survey.Reading {
-		return survey.Reading{From: a, To: b, Value: v, Step: step, Line: line}
+		return survey.Reading{From: a, To: b, Value: v, Step: step, Line: line + 1, Unit: tape.UnitInch, Text: strings.TrimSuffix(v.String(), "\"")}
 	}
 	doubtful := read("C", "P", 3200*mm, 100*mm, 17)
-	doubtful.SD = 3
+	doubtful.SD, doubtful.Text = 3, "3.2 m"
+	twice := read("B", "C", 120*in+5*in/8, in/8, 16)
+	twice.Text = "10' 0-5/8\""
+	square := func(k survey.Kind, from, to string, w room.Wall, v, step tape.Length, line int) survey.Reading {
+		r := read(from, to, v, step, line)
+		r.Kind, r.Wall = k, w
+		return r
+	}
+	along := square(survey.Along, "A", "D", room.Wall{"A", "B"}, 5*in, in, 73)
+	along.SD = 12.7
+	trust := survey.Tape()
+	trust.HookMM, trust.SquareDeg, trust.ShowMM = 1, 1, 6.35
 	return job.Job{
 		Name: "The whole form", Unit: tape.UnitInch, Seed: 18446, Base: in / 2, Shoe: 3 * in / 4, Limits: l,
 		Joists: job.Joists{Along: room.Wall{"C", "B"}, Spacing: 16 * in},
 		Wishes: job.Wishes{Direction: room.Wall{"A", "B"}, Across: true, StartWall: room.Wall{"C", "D"}, RunThrough: "arch", EdgeOn: "P", WoodFirst: true},
 		Readings: []survey.Reading{
-			read("A", "B", 144*in, in, 15), read("B", "C", 120*in+in/2, in/2, 16), read("B", "C", 120*in+5*in/8, in/8, 16), doubtful,
+			read("A", "B", 144*in, in, 15), read("B", "C", 120*in+in/2, in/2, 16), twice, doubtful,
 			read("K", "L", 100*in, in, 18), read("H1", "A", 20*in, in, 19), read("H1", "B", 130*in, in, 20), read("H2", "A", 40*in, in, 21),
 			read("H2", "B", 110*in, in, 22), read("H3", "A", 41*in, in, 23), read("H3", "B", 111*in, in, 24),
+			square(survey.Off, "D", "", room.Wall{"A", "B"}, 101*in, in, 71), along,
+			square(survey.Width, "P", "", room.Wall{"D", "E"}, 99*in+in/2, in/2, 75),
 		},
+		Tape: trust,
 		Sketch: room.Sketch{
 			Rooms: []room.Room{
-				{Name: "den", Corners: []string{"A", "B", "C", "D", "E"}, Clockwise: true, Into: []string{"E"}, Angles: map[string]float64{"C": 91.5, "E": 225}},
+				{Name: "den", Corners: []string{"A", "B", "C", "D", "E"}, Clockwise: true, Into: []string{"E"}, Angles: map[string]float64{"C": 91.5, "E": 225},
+					Bows: []room.Bow{{Wall: room.Wall{"A", "B"}, From: "B", At: 60 * in, Out: -3 * in / 8}}},
 				{Name: "nook", Corners: []string{"K", "L", "M"}},
 			},
 			Points: []room.Point{{Name: "P", Wall: room.Wall{"A", "B"}, From: "B", At: 12 * in}},

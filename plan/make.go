@@ -34,7 +34,11 @@ func Make(ctx context.Context, j job.Job) Plan {
 func Rows(j job.Job) Plan {
 	style := tape.Paper(j.Unit)
 	p := Plan{Job: j}
-	s := survey.Adjust(j.Sketch, j.Readings, survey.Tape())
+	model := j.Tape
+	if model.ReadingMM == 0 && model.HookMM == 0 {
+		model = survey.Tape()
+	}
+	s := survey.Adjust(j.Sketch, j.Readings, model)
 	p.Survey, p.Built = s, s.Built
 	p.Findings = s.Findings(j.Readings, style)
 	if finding.Worst(p.Findings) == finding.Stop {
