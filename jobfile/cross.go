@@ -30,7 +30,9 @@ func cross(d *decoder, j *draft) {
 	n.squares()
 	n.doorways()
 	n.wishes()
-	boards(d, j)
+	if d.given("boards") {
+		boards(d, j)
+	}
 	pairs(d, j)
 }
 

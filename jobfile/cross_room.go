@@ -118,7 +118,7 @@ func (n *names) readings() {
 			n.place(key, r.To)
 		}
 	}
-	if len(n.j.Readings) == 0 && n.d.given("readings") && len(n.d.errs) == 0 {
+	if len(n.j.Readings) == 0 && !n.d.sketch && n.d.given("readings") && len(n.d.errs) == 0 {
 		n.d.failPath("readings", "there is no reading", "", "the length and the width of the room at least, such as A-B: 12' 7\"")
 	}
 }

@@ -14,18 +14,24 @@ import (
 // decoder reads a tree by tables of keys, and keeps every error and the place
 // of every value.
 type decoder struct {
-	file  string
-	lines []string
-	unit  tape.Unit // of bare numbers
-	errs  Errors
-	at    map[string]*token.Token // where each value stands, by its path
-	lost  bool                    // a named thing was dropped, so names may be missing
-	path  string                  // of the value being read: doorways.hall.width
+	file   string
+	lines  []string
+	unit   tape.Unit // of bare numbers
+	errs   Errors
+	at     map[string]*token.Token // where each value stands, by its path
+	lost   bool                    // a named thing was dropped, so names may be missing
+	sketch bool                    // only the rooms are asked for
+	path   string                  // of the value being read: doorways.hall.width
 }
 
 func newDecoder(name string, data []byte) *decoder {
 	text := strings.ReplaceAll(string(data), "\r\n", "\n")
 	return &decoder{file: name, lines: strings.Split(text, "\n"), unit: tape.UnitInch, at: map[string]*token.Token{}}
+}
+
+// spares tells whether a key that has to be there may be missing this time.
+func (d *decoder) spares(key string) bool {
+	return d.sketch && d.path == "" && (key == "boards" || key == "readings")
 }
 
 // fail records an error at a token.

@@ -21,6 +21,7 @@ type draft struct {
 	job.Job
 	figures map[string]limits.Figure // limits given, by key
 	mill    bool
+	rough   []survey.Reading // guesses, for strake measure
 }
 
 const (
@@ -37,6 +38,7 @@ var jobTable = table[draft]{
 		each("rooms", "The rooms and closets that get this floor.", "room", roomTable, addRoom).must(),
 		each("points", "Named places on walls, to read distances to.", "point", pointTable, addPoint),
 		readingsField().must(),
+		roughField(),
 		list("offsets", "Distances of a corner or point from the line of a wall, square to it.", "reading", offsetTable, addSquare(survey.Off)),
 		list("along", "Distances along a wall to the place square below a corner or point.", "reading", alongTable, addSquare(survey.Along)),
 		list("widths", "Distances from a point on a wall, square to that wall, across to another.", "reading", widthTable, addSquare(survey.Width)),

@@ -29,6 +29,17 @@ var trustedTable = table[trusted]{fields: []field[trusted]{
 // readingsField reads the distances between named points: A-B: 12' 7-3/8", a
 // list of lengths where one was read more than once, or {is: , doubt: }.
 func readingsField() field[draft] {
+	const doc = "What the tape said between any two named corners or points: walls, diagonals, widths, a tie through a doorway. Give a list where one was read more than once, or {is: , doubt: } where one is to be trusted less."
+	return pairsField("readings", doc, func(j *draft) *[]survey.Reading { return &j.Readings })
+}
+
+// roughField reads guesses, which shape the measuring sheet and nothing else.
+func roughField() field[draft] {
+	const doc = "Guesses of walls and diagonals, for strake measure before anything was read; strake plan does not look at them."
+	return pairsField("rough", doc, func(j *draft) *[]survey.Reading { return &j.rough })
+}
+
+func pairsField(key, doc string, to func(*draft) *[]survey.Reading) field[draft] {
 	in := trustedTable.shape()
 	s := shape{
 		words: "two names with a dash, and the distance between them: A-B: 12' 7-3/8\"",
@@ -42,8 +53,7 @@ func readingsField() field[draft] {
 			}},
 		},
 	}
-	const doc = "What the tape said between any two named corners or points: walls, diagonals, widths, a tie through a doorway. Give a list where one was read more than once, or {is: , doubt: } where one is to be trusted less."
-	return custom("readings", doc, s, func(d *decoder, n ast.Node, j *draft) {
+	return custom(key, doc, s, func(d *decoder, n ast.Node, j *draft) {
 		entries, _ := d.entries(n, s.words)
 		for _, e := range entries {
 			pair, ok := d.pair(e.token, e.key, s.words)
@@ -54,7 +64,7 @@ func readingsField() field[draft] {
 			d.under(e.key, e.value, func(n ast.Node) {
 				for _, r := range d.readings(n) {
 					r.From, r.To = pair[0], pair[1]
-					j.Readings = append(j.Readings, r)
+					*to(j) = append(*to(j), r)
 				}
 			})
 		}

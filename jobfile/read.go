@@ -27,6 +27,19 @@ func ReadJob(name string, data []byte) (job.Job, []finding.Finding, error) {
 	return j.Job, odd(d, &j), nil
 }
 
+// ReadSketch reads a job for its rooms: boards and readings may be missing. It
+// returns the guesses under “rough” beside the job.
+func ReadSketch(name string, data []byte) (job.Job, []survey.Reading, error) {
+	d := newDecoder(name, data)
+	d.sketch = true
+	j := draft{Job: job.Job{Unit: tape.UnitInch, Seed: 1, Name: name, Tape: survey.Tape()}}
+	d.read(data, &j)
+	if errs := d.errs.sorted(); len(errs) > 0 {
+		return j.Job, nil, errs
+	}
+	return j.Job, j.rough, nil
+}
+
 // read reads the tree and checks what its parts say of each other. The YAML
 // library has been seen to panic on strange input, though not its parser; if
 // it does, that is an error in the file as far as the reader can tell.

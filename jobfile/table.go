@@ -55,7 +55,7 @@ func (tb table[T]) read(d *decoder, n ast.Node, t *T) {
 			d.under(f.key, e.value, func(n ast.Node) { f.read(d, n, t) })
 			continue
 		}
-		if f.need && !meant[f.key] {
+		if f.need && !meant[f.key] && !d.spares(f.key) {
 			d.missing(n, f.key, f.shape.words, ok, e)
 		}
 	}

@@ -1,0 +1,73 @@
+package main
+
+import (
+	"bytes"
+	"fmt"
+	"os"
+	"path/filepath"
+	"strings"
+
+	"strake/jobfile"
+	"strake/measure"
+	"strake/sheet/svg"
+)
+
+type measureCmd struct {
+	Job    string `arg:"" help:"The job file (YAML); rooms and doorways are enough."`
+	Out    string `short:"o" placeholder:"FOLDER" help:"Folder to write to (default: the job's name and -measure beside the job)."`
+	Checks int    `help:"At most this many readings beyond those that fix the shape (default: as many as it takes until every reading is checked)."`
+}
+
+// Help says what is written where.
+func (measureCmd) Help() string {
+	return `Works out what to measure, before or between readings: the fewest readings that make the rooms rigid, widths where rows will close, and checks until an error in any reading would show. Readings already in the job are taken into account; guesses under “rough” give the rough shape.
+
+Prints the sheet and writes to the folder:
+  measure.txt      the readings to take, in an order that saves steps for one person
+  measure-1.svg    the same on paper, with a sketch and a box for each figure; -2 and on as needed`
+}
+
+func (c *measureCmd) Run(r rim) error {
+	data, err := os.ReadFile(r.path(c.Job))
+	if err != nil {
+		return err
+	}
+	j, rough, err := jobfile.ReadSketch(c.Job, data)
+	if err != nil {
+		return err
+	}
+	s := measure.Make(measure.Ask{Name: j.Name, Sketch: j.Sketch, Rough: rough, Have: j.Readings, Model: j.Tape,
+		Along: j.Wishes.Direction, Unit: j.Unit, Checks: c.Checks})
+	files, err := measureFiles(s)
+	if err != nil {
+		return err
+	}
+	out := c.Out
+	if out == "" {
+		out = strings.TrimSuffix(c.Job, filepath.Ext(c.Job)) + "-measure"
+	}
+	if err := writeAll(r.path(out), files); err != nil {
+		return err
+	}
+	if _, err := r.out.Write(files[0].data); err != nil {
+		return err
+	}
+	fmt.Fprintf(r.out, "\nWritten to %s: %s\n", out, strings.Join(names(files), ", "))
+	return nil
+}
+
+func measureFiles(s measure.Sheet) ([]file, error) {
+	var b bytes.Buffer
+	if err := s.Text(&b); err != nil {
+		return nil, err
+	}
+	out := []file{{"measure.txt", b.Bytes()}}
+	for i, p := range s.Pages() {
+		var b bytes.Buffer
+		if err := svg.Write(&b, p); err != nil {
+			return nil, err
+		}
+		out = append(out, file{fmt.Sprintf("measure-%d.svg", i+1), b.Bytes()})
+	}
+	return out, nil
+}
