@@ -21,6 +21,7 @@ func ReadJob(name string, data []byte) (job.Job, []finding.Finding, error) {
 	}}
 	d.read(data, &j)
 	j.settle()
+	oneStep(j.Readings)
 	if errs := d.errs.sorted(); len(errs) > 0 {
 		return j.Job, nil, errs
 	}
@@ -34,10 +35,26 @@ func ReadSketch(name string, data []byte) (job.Job, []survey.Reading, error) {
 	d.sketch = true
 	j := draft{Job: job.Job{Unit: tape.UnitInch, Seed: 1, Name: name, Tape: survey.Tape()}}
 	d.read(data, &j)
+	oneStep(j.Readings)
 	if errs := d.errs.sorted(); len(errs) > 0 {
 		return j.Job, nil, errs
 	}
 	return j.Job, j.rough, nil
+}
+
+// oneStep gives every reading the finest step that any was written to: one
+// person reads one tape alike, and 14' 11" among sixteenths is no rounder than
+// its neighbours. A reading that is to be trusted less says so with its doubt.
+func oneStep(rs []survey.Reading) {
+	var finest tape.Length
+	for _, r := range rs {
+		if r.Step > 0 && (finest == 0 || r.Step < finest) {
+			finest = r.Step
+		}
+	}
+	for i := range rs {
+		rs[i].Step = finest
+	}
 }
 
 // read reads the tree and checks what its parts say of each other. The YAML

@@ -118,8 +118,8 @@ func wantWhole() job.Job {
 	l.JointMin = limits.Figure{Value: 7 * in, Source: "job file"}
 	l.JointPreferred = limits.Figure{Value: 12 * in, Source: "the maker"}
 	l.JambLeast = limits.Figure{Value: -5 * in / 8, Source: "job file"}
-	read := func(a, b string, v, step tape.Length, line int) survey.Reading {
-		return survey.Reading{From: a, To: b, Value: v, Step: step, Line: line + 1, Unit: tape.UnitInch, Text: strings.TrimSuffix(v.String(), "\"")}
+	read := func(a, b string, v, _ tape.Length, line int) survey.Reading { // all to the finest step
+		return survey.Reading{From: a, To: b, Value: v, Step: in / 8, Line: line + 1, Unit: tape.UnitInch, Text: strings.TrimSuffix(v.String(), "\"")}
 	}
 	doubtful := read("C", "P", 3200*mm, 100*mm, 17)
 	doubtful.SD, doubtful.Text = 3, "3.2 m"

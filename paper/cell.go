@@ -3,12 +3,17 @@ package paper
 import (
 	"encoding/csv"
 	"io"
+	"strconv"
 	"strings"
 )
 
 // guard keeps a spreadsheet from reading a cell as a formula: one that starts
 // with = + - or @ (or a tab or return, which some skip) gets an apostrophe.
+// A plain negative number is left alone.
 func guard(cell string) string {
+	if _, err := strconv.ParseFloat(cell, 64); err == nil && strings.HasPrefix(cell, "-") {
+		return cell
+	}
 	if cell != "" && strings.ContainsRune("=+-@\t\r", rune(cell[0])) {
 		return "'" + cell
 	}

@@ -65,8 +65,10 @@ func (p *Plan) doubtFindings(style tape.Style) []finding.Finding {
 	fine := style
 	fine.Step = style.Step / 2
 	var out []finding.Finding
+	told := map[string]bool{} // a wall that a doorway splits is told of once
 	for _, r := range p.Layout.Rips {
-		if f, ok := p.sliverInDoubt(r, fine); ok {
+		if f, ok := p.sliverInDoubt(r, fine); ok && !told[f.Where] {
+			told[f.Where] = true
 			out = append(out, f)
 		}
 		if r.Bow >= tape.Millimetre {
@@ -87,6 +89,9 @@ func (p *Plan) sliverInDoubt(r row.Rip, style tape.Style) (finding.Finding, bool
 	switch play := p.Aligned.Edges[r.Index].Range.Play(); {
 	case r.Narrowest-two <= play || r.Narrowest+two > p.Layout.Pitch+play:
 		f.Rule, f.Limit = "number of rows in doubt", fmt.Sprintf("%d or one more or less", p.Layout.Rows)
+		if r.Row != p.Layout.Rows {
+			f.Rule, f.Limit = "rip in doubt", "another row may be the one that closes there"
+		}
 	case r.Narrowest >= limit && r.Narrowest-two < limit:
 		f.Rule, f.Limit = "narrowest rip in doubt", "at least "+style.Of(limit)
 		f.Source = p.Job.Limits.NarrowestRip.Source

@@ -12,8 +12,9 @@ import (
 )
 
 type checkCmd struct {
-	Job string `arg:"" help:"The job file (YAML). strake new writes one."`
-	Lay string `placeholder:"FILE" help:"A written board layout (plan.json) to hold against the job (default: none, only readings and rows are looked at)."`
+	Job      string `arg:"" help:"The job file (YAML). strake new writes one."`
+	Readings bool   `help:"Print the table of readings too: each against the fitted room, and corners to check on site."`
+	Lay      string `placeholder:"FILE" help:"A written board layout (plan.json) to hold against the job (default: none, only readings and rows are looked at)."`
 }
 
 // Help says what is looked at.
@@ -43,6 +44,12 @@ func (c *checkCmd) Run(r rim) error {
 		p.Findings = append(p.Findings, check.Lay(p.Lay, p.Floor, j.Limits, j.Boards)...)
 	}
 	fmt.Fprint(r.out, paper.Findings(p))
+	if c.Readings {
+		fmt.Fprintln(r.out)
+		if err := paper.Readings(r.out, p); err != nil {
+			return err
+		}
+	}
 	if finding.Worst(p.Findings) == finding.Stop {
 		return errFindings
 	}

@@ -34,11 +34,14 @@ func (planCmd) Help() string {
   cuts.txt      the cut list: crosscuts, rips, mitres, notches, tongues to take off
   cuts.csv      the same for a spreadsheet
   plan.json     the whole board layout, exact, for strake check --lay
+  readings.txt  each reading against the fitted room, and corners to check on site
+  readings.csv  the same for a spreadsheet
+  readings.svg  the room with what the readings miss by, drawn large
   findings.txt  what was noticed, with measured value, limit and what to do
 
 Lengths are in the job's system: feet and inches or inches to 1/16 in, rips to 1/32 in; or millimetres. The same job gives the same files, byte for byte.
 
-A file of an earlier plan that would change is kept as NAME.before (one generation). Where no boards could be laid, only findings.txt is written, and papers of an earlier plan are set aside the same way.`
+A file of an earlier plan that would change is kept as NAME.before (one generation). Where no boards could be laid, only findings.txt and the readings are written, and papers of an earlier plan are set aside the same way.`
 }
 
 func (c *planCmd) Run(r rim) error {
@@ -59,7 +62,7 @@ func (c *planCmd) Run(r rim) error {
 	if out == "" {
 		out = folder(c.Job)
 	}
-	if err := writeAll(r.path(out), files); err != nil {
+	if err := writeAll(r.path(out), files, slices.Concat(writers, readingWriters)...); err != nil {
 		return err
 	}
 	fmt.Fprint(r.out, paper.Summary(p))
@@ -95,11 +98,14 @@ func names(fs []file) []string {
 	return out
 }
 
-// writers are the papers that show a layout.
-var writers = []struct {
+// writer writes one paper of a plan.
+type writer struct {
 	name  string
 	write func(io.Writer, plan.Plan) error
-}{
+}
+
+// writers are the papers that show a layout.
+var writers = []writer{
 	{"plan.svg", func(w io.Writer, p plan.Plan) error { return svg.Write(w, drawing.Floor(p)) }},
 	{"rows.txt", paper.RowsText},
 	{"rows.csv", paper.RowsCSV},
@@ -108,31 +114,44 @@ var writers = []struct {
 	{"plan.json", func(w io.Writer, p plan.Plan) error { return jobfile.WriteLay(w, p.Lay) }},
 }
 
-// papers are all files of a plan. Without a layout there are only findings.
+// readingWriters are the papers that show readings and the fitted room.
+var readingWriters = []writer{
+	{"readings.txt", paper.Readings},
+	{"readings.csv", paper.ReadingsCSV},
+	{"readings.svg", func(w io.Writer, p plan.Plan) error { return svg.Write(w, drawing.Readings(p)) }},
+}
+
+// papers are all files of a plan. Without a layout there are only findings and
+// what the readings said.
 func papers(p plan.Plan) ([]file, error) {
-	out := []file{}
+	var all []writer
 	if len(p.Lay.Runs) > 0 {
-		for _, w := range writers {
-			var b bytes.Buffer
-			if err := w.write(&b, p); err != nil {
-				return nil, fmt.Errorf("%s: %w", w.name, err)
-			}
-			out = append(out, file{w.name, b.Bytes()})
+		all = append(all, writers...)
+	}
+	if p.Survey.Converged {
+		all = append(all, readingWriters...)
+	}
+	out := []file{}
+	for _, w := range all {
+		var b bytes.Buffer
+		if err := w.write(&b, p); err != nil {
+			return nil, fmt.Errorf("%s: %w", w.name, err)
 		}
+		out = append(out, file{w.name, b.Bytes()})
 	}
 	return append(out, file{"findings.txt", []byte(paper.Findings(p))}), nil
 }
 
 // writeAll writes the files to a folder. A file that would be overwritten with
-// something else is first kept as NAME.before, and so is a paper of an earlier
+// something else is first kept as NAME.before, and so is one of the others of an earlier
 // plan that this one does not have: nobody shall saw to a drawing that no
 // longer goes with the findings beside it.
-func writeAll(dir string, files []file) error {
+func writeAll(dir string, files []file, others ...writer) error {
 	if err := os.MkdirAll(dir, 0o755); err != nil {
 		return err
 	}
 	now := names(files)
-	for _, w := range writers {
+	for _, w := range others {
 		if !slices.Contains(now, w.name) {
 			if err := setAside(filepath.Join(dir, w.name)); err != nil {
 				return err
