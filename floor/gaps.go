@@ -20,7 +20,9 @@ func under(cover tape.Length, lim limits.Limits) Range {
 	return Range{least, max(least, cover-lim.Lap.Value)}
 }
 
-// gaps are the ranges an edge of this kind has: for row ends, for sides.
+// gaps are the ranges an edge of this kind has: for row ends, for sides. Where
+// the cover leaves no play, row ends still have what no saw cuts closer, or a
+// wall a hair out of square would ask for a mitre at every row.
 func gaps(k Kind, cover tape.Length, lim limits.Limits) (ends, sides Range, inPlace bool) {
 	same := func(f limits.Figure) Range { return Range{f.Value, f.Value} }
 	switch k {
@@ -36,7 +38,7 @@ func gaps(k Kind, cover tape.Length, lim limits.Limits) (ends, sides Range, inPl
 		return Range{}, Range{}, true
 	}
 	r := under(cover, lim)
-	return r, r, false
+	return Range{r.Least, max(r.Greatest, r.Least+lim.EndFit.Value)}, r, false
 }
 
 // coverFinding tells when a cover is too thin for the least gap and a full

@@ -22,6 +22,7 @@ var limitKeys = []struct {
 	{"kerf", "What the saw blade takes.", within{0, 10 * mm}, func(l *limits.Limits) *limits.Figure { return &l.Kerf }},
 	{"gap", "The least expansion gap at an edge that cannot move.", within{0, 60 * mm}, func(l *limits.Limits) *limits.Figure { return &l.GapLeast }},
 	{"lap", "What covers an edge laps over the boards by this.", within{0, 60 * mm}, func(l *limits.Limits) *limits.Figure { return &l.Lap }},
+	{"end_fit", "How far row ends at walls may vary where the cover leaves no play.", within{0, 20 * mm}, func(l *limits.Limits) *limits.Figure { return &l.EndFit }},
 	{"jamb_least", "The farthest that boards reach under an undercut jamb, from its face: negative, as it is behind the face.", within{-100 * mm, 0}, func(l *limits.Limits) *limits.Figure { return &l.JambLeast }},
 	{"jamb_greatest", "The least that boards reach under an undercut jamb, from its face: negative, as it is behind the face.", within{-100 * mm, 0}, func(l *limits.Limits) *limits.Figure { return &l.JambGreatest }},
 	{"flush_end", "The fine joint where a row ends flush against tile or stone.", within{0, 30 * mm}, func(l *limits.Limits) *limits.Figure { return &l.FlushEnd }},

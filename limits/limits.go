@@ -24,6 +24,7 @@ type Limits struct {
 	Kerf               Figure // what the saw blade takes
 	GapLeast           Figure // least gap at an edge that cannot move
 	Lap                Figure // what covers an edge laps over the board by this
+	EndFit             Figure // how far a row end may vary where the cover leaves no play: no end is cut closer
 	JambLeast          Figure // undercut jamb: nearest a board end comes to the face (negative: behind it)
 	JambGreatest       Figure // undercut jamb: farthest from the face towards the room (negative: still behind it)
 	FlushEnd           Figure // row end flush against tile or stone: a fine joint
@@ -41,6 +42,7 @@ const (
 	srcKerf    = "common practice, no source: a 1/8 in blade"
 	srcGap     = "US trade practice, makers' instructions: gap not less than the board's thickness"
 	srcLap     = "common practice, no source: cover laps the board by 1/4 in"
+	srcFit     = "common practice, no source: nobody cuts a row end closer than 1/16 in"
 	srcJamb    = "common practice, no source: boards slide 1/4 to 1/2 in under an undercut jamb"
 	srcFlush   = "common practice, no source: fine joint at tile or stone, cut in place"
 	srcSoft    = "from memory: soft joint (cork or sealant) of 1/4 in beside tile or stone; the maker's figure first"
@@ -68,6 +70,7 @@ func Default(face, thickness tape.Length) Limits {
 		Kerf:               Figure{tape.Eighth, srcKerf},
 		GapLeast:           Figure{thickness, srcGap},
 		Lap:                Figure{tape.Inch / 4, srcLap},
+		EndFit:             Figure{tape.Sixteenth, srcFit},
 		JambLeast:          Figure{-tape.Inch / 2, srcJamb},
 		JambGreatest:       Figure{-tape.Inch / 4, srcJamb},
 		FlushEnd:           Figure{tape.Sixteenth, srcFlush},

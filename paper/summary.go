@@ -62,11 +62,26 @@ func (s *summary) room(r floor.RoomOutline) string {
 	}
 	lo, hi := ring.Box()
 	area := ring.Area2() / 2
-	size := fmt.Sprintf("%.1f m2", area.SquareMetres())
+	unit, name := float64(tape.Metre)*float64(tape.Metre), "m2"
 	if s.p.Job.Unit.Imperial() {
-		size = fmt.Sprintf("%.0f sq ft", area.SquareFeet())
+		unit, name = float64(tape.Foot)*float64(tape.Foot), "sq ft"
 	}
+	size := fmt.Sprintf("%.1f%s %s", float64(area)/unit, s.areaDoubt(r.Name, unit), name)
 	return fmt.Sprintf("%s: %s along the rows, %s across, %s", r.Name, s.say.Of(hi.X-lo.X), s.say.Of(hi.Y-lo.Y), size)
+}
+
+// areaDoubt is two standard deviations of a room's area, in that unit.
+func (s *summary) areaDoubt(room string, unit float64) string {
+	for _, r := range s.p.Built.Rooms {
+		if r.Name != room || !s.p.Survey.Converged {
+			continue
+		}
+		two := 2 * s.p.Survey.Area(r).SD * float64(tape.Millimetre) * float64(tape.Millimetre) / unit
+		if two > 0 && !math.IsInf(two, 0) && !math.IsNaN(two) {
+			return fmt.Sprintf(" ± %.1f", math.Ceil(10*two)/10)
+		}
+	}
+	return ""
 }
 
 // meantSquare is how far off square a corner may be, in degrees, and still

@@ -21,6 +21,8 @@ const (
 	stairReach          = 1 * tape.Inch  // stair-step: the same shift within this
 	stairFarthest       = 14 * tape.Inch // and no farther than this
 	crosscut            = 1 * tape.Inch  // what a measured crosscut counts as waste
+	shortRun            = 4 * tape.Foot  // a doorway, a closet: better one piece
+	shortJoint          = 4 * tape.Inch  // what a joint there counts as waste
 	tongueOffCost       = costWaste / 4  // taking a tongue off is no measured cut, but work
 	keepCost            = 2 * costWaste  // an offcut kept is one more piece lying about
 	useBonus            = 3 * costWaste  // an offcut used is one less

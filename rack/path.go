@@ -92,7 +92,11 @@ func (p *pass) jointAt(x tape.Length) int64 {
 			return impossible
 		}
 	}
-	return p.shop.joint(x, p.least, p.behind)
+	c := p.shop.joint(x, p.least, p.behind)
+	if c < impossible && p.r.length() < shortRun {
+		c += p.waste(shortJoint)
+	}
+	return c
 }
 
 // jumps tells whether a piece from a to b would have something that stays

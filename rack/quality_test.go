@@ -111,10 +111,10 @@ func TestQuality(t *testing.T) {
 		t.Skip("set STRAKE_QUALITY")
 	}
 	for _, c := range []struct {
-		name string
+		name         string
 		play, tongue tape.Length
-		wood bool
-		a, b float64
+		wood         bool
+		a, b         float64
 	}{
 		{"mixed play looks", inch / 4, inch / 4, false, 1.6, 2.2},
 		{"mixed exact looks", 0, 0, false, 1.6, 2.2},

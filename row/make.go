@@ -63,11 +63,24 @@ func (p problem) wished(best tape.Length, s score, a floor.Aligned, b room.Built
 }
 
 // zones sets the fastening: first and last rows are face-nailed, the rest by
-// nailer (common practice, no source).
+// nailer (common practice, no source). First is every run with no row behind
+// it along half its length or more, as along a wall beside a doorway; last
+// likewise ahead.
 func (l *Layout) zones() {
 	for i := range l.Runs {
-		if r := l.Runs[i].Row; r == 1 || r == l.Rows {
-			l.Runs[i].Fasten = lay.FaceNail
+		r := &l.Runs[i]
+		var behind, ahead tape.Length
+		for _, o := range l.Runs {
+			both := min(r.Right.Reach, o.Right.Reach) - max(r.Left.Reach, o.Left.Reach)
+			switch {
+			case o.High == r.Low:
+				behind += max(0, both)
+			case o.Low == r.High:
+				ahead += max(0, both)
+			}
+		}
+		if half := r.Length() / 2; behind <= half || ahead <= half {
+			r.Fasten = lay.FaceNail
 		}
 	}
 }
