@@ -35,6 +35,7 @@ type shop struct {
 	tongue              tape.Length // of an end
 	pitch               tape.Length
 	woodFirst           bool
+	scarce              bool // boards ran out once: nothing but their use counts
 }
 
 // loss is what a crosscut takes from the board beyond the piece. A mitre (no

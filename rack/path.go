@@ -93,7 +93,7 @@ func (p *pass) jointAt(x tape.Length) int64 {
 		}
 	}
 	c := p.shop.joint(x, p.least, p.behind)
-	if c < impossible && p.r.length() < shortRun {
+	if c < impossible && p.r.length() < shortRun && !p.scarce {
 		c += p.waste(shortJoint)
 	}
 	return c

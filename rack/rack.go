@@ -104,13 +104,36 @@ func (e *engine) run(l row.Layout) []filled {
 
 func (e *engine) fillAll(runs []run) []filled {
 	out := e.greedy(runs)
-	if !slices.ContainsFunc(out, func(f filled) bool { return !f.ok }) {
+	if unfilled(out) == 0 || e.spent() {
 		return out
 	}
 	if every, ok := e.everyWay(runs); ok {
 		return e.measured(every)
 	}
-	return out
+	return e.thrifty(runs, out)
+}
+
+// thrifty racks again with wood first and every offcut kept, for boards that
+// ran out; it keeps the better of the two.
+func (e *engine) thrifty(runs []run, before []filled) []filled {
+	keep, left := e.shop, e.left
+	e.woodFirst, e.scarce = true, true
+	out := e.greedy(runs)
+	if unfilled(out) < unfilled(before) {
+		return out
+	}
+	e.shop, e.left = keep, left
+	return before
+}
+
+func unfilled(fs []filled) int {
+	n := 0
+	for _, f := range fs {
+		if !f.ok {
+			n++
+		}
+	}
+	return n
 }
 
 // measured notes the joint distance that each run keeps.
@@ -172,6 +195,9 @@ func within(at []tape.Length, r run) []tape.Length {
 const heap = 8
 
 func (e *engine) tidy(p *pile) {
+	if e.scarce {
+		return
+	}
 	for _, list := range []*[]item{&p.heads, &p.tails} {
 		slices.SortStableFunc(*list, func(a, b item) int { return int(b.length() - a.length()) })
 		if len(*list) > heap {
@@ -189,6 +215,10 @@ func (e *engine) findings(a Ask, plan []filled) []finding.Finding {
 	} else if e.work > e.budget {
 		out = append(out, finding.Finding{Level: finding.Warn, Rule: "search", Measured: "the work allowed was used up before all runs were filled",
 			Do: "Allow more work, or relax a limit."})
+	}
+	if e.scarce {
+		out = append(out, finding.Finding{Level: finding.Note, Rule: "boards are scarce", Measured: "saving wood came before looks, and every offcut is kept",
+			Do: "With a few more boards the joints would lie better."})
 	}
 	missing, need := 0, tape.Length(0)
 	for _, f := range plan {
