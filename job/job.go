@@ -34,10 +34,11 @@ type Joists struct {
 
 // Wishes are what the person would like.
 type Wishes struct {
-	Direction  room.Wall // rows run along this wall; empty: the longest
-	Across     bool      // rows run square to it instead
-	StartWall  room.Wall // first row along this wall; empty: strake's choice
-	RunThrough string    // rows run through this doorway without a break
-	EdgeOn     string    // a row edge on this corner
-	WoodFirst  bool      // saving wood comes before looks
+	Direction  room.Wall    // rows run along this wall; empty: the longest
+	Across     bool         // rows run square to it instead
+	Between    [2]room.Wall // rows run halfway between these two walls
+	StartWall  room.Wall    // first row along this wall; empty: strake's choice
+	RunThrough string       // rows run through this doorway without a break
+	EdgeOn     string       // a row edge on this corner
+	WoodFirst  bool         // saving wood comes before looks
 }

@@ -1,6 +1,8 @@
 package jobfile
 
 import (
+	"strconv"
+
 	"slices"
 	"strings"
 
@@ -131,6 +133,11 @@ func (n *names) stayFromWall(path string, s room.Stay) {
 
 // wishes checks the walls, doorway and corner that wishes and joists name.
 func (n *names) wishes() {
+	for i, w := range n.j.Wishes.Between {
+		if w != (room.Wall{}) {
+			n.wall(at("wishes", "rows_between", strconv.Itoa(i)), w)
+		}
+	}
 	w := n.j.Wishes
 	n.wall(at("joists", "along"), n.j.Joists.Along)
 	if w.Across {

@@ -107,6 +107,7 @@ var wishTable = table[job.Wishes]{fields: []field[job.Wishes]{
 		wallField.read(d, n, w)
 		w.Across = w.Direction != (room.Wall{})
 	}),
+	betweenField(),
 	wall("start_wall", "The first row lies along this wall.", func(w *job.Wishes) *room.Wall { return &w.StartWall }).or("strake's choice"),
 	custom("run_through", "Rows run through this doorway without a break.", nameShape, func(d *decoder, n ast.Node, w *job.Wishes) {
 		if v, ok := d.text(n, nameShape.words); ok && d.named(n.GetToken(), v, "doorway") {
@@ -116,6 +117,28 @@ var wishTable = table[job.Wishes]{fields: []field[job.Wishes]{
 	corner("edge_on", "A row edge falls on this corner or point.", func(w *job.Wishes) *string { return &w.EdgeOn }),
 	yes("wood_first", "Saving wood comes before looks.", func(w *job.Wishes) *bool { return &w.WoodFirst }).or("no"),
 }}
+
+// betweenField reads two walls that rows are to run halfway between.
+func betweenField() field[job.Wishes] {
+	s := shape{words: "two walls, such as [A-B, C-D]", schema: map[string]any{"type": "array", "items": wallShape.schema, "minItems": 2, "maxItems": 2}}
+	return custom("rows_between", "Rows run halfway between these two walls, which are nearly parallel (instead of rows_along).", s, func(d *decoder, n ast.Node, w *job.Wishes) {
+		nodes, ok := d.items(n, s.words)
+		if !ok {
+			return
+		}
+		if len(nodes) != 2 || w.Direction != (room.Wall{}) {
+			d.fail(n.GetToken(), "this wants two walls, and no rows_along or rows_across beside it", "", s.words)
+			return
+		}
+		for i, v := range nodes {
+			d.under(strconv.Itoa(i), v, func(n ast.Node) {
+				if t, ok := d.text(n, wallShape.words); ok {
+					w.Between[i], _ = d.pair(n.GetToken(), t, wallShape.words)
+				}
+			})
+		}
+	})
+}
 
 var (
 	wallField = wall("", "", func(w *job.Wishes) *room.Wall { return &w.Direction })

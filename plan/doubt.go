@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"strake/finding"
+	"strake/plane"
 	"strake/room"
 	"strake/row"
 	"strake/survey"
@@ -53,6 +54,9 @@ func (p *Plan) startRip() (int, bool) {
 }
 
 func (p *Plan) heading() survey.Heading {
+	if p.Layout.Along == (room.Wall{}) {
+		return survey.Toward(plane.XY(p.Layout.Dir))
+	}
 	if p.Layout.Across {
 		return survey.SquareTo(p.Layout.Along)
 	}

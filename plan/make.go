@@ -34,11 +34,7 @@ func Make(ctx context.Context, j job.Job) Plan {
 func Rows(j job.Job) Plan {
 	style := tape.Paper(j.Unit)
 	p := Plan{Job: j}
-	model := j.Tape
-	if model.ReadingMM == 0 && model.HookMM == 0 {
-		model = survey.Tape()
-	}
-	s := survey.Adjust(j.Sketch, j.Readings, model)
+	s := fitted(j)
 	p.Survey, p.Built = s, s.Built
 	p.Findings = s.Findings(j.Readings, style)
 	if finding.Worst(p.Findings) == finding.Stop {
@@ -50,12 +46,20 @@ func Rows(j job.Job) Plan {
 	if finding.Worst(fs) == finding.Stop {
 		return p
 	}
-	w := row.Wishes{Direction: j.Wishes.Direction, Across: j.Wishes.Across, StartWall: j.Wishes.StartWall,
-		RunThrough: j.Wishes.RunThrough, EdgeOn: j.Wishes.EdgeOn}
-	p.Layout, p.Aligned = row.Make(p.Floor, s.Built, j.Boards.Pitch(), j.Limits, w, style)
+	p.Layout, p.Aligned = row.Make(p.Floor, s.Built, j.Boards.Pitch(), j.Limits, rowWishes(j), style)
 	p.Findings = append(p.Findings, p.Layout.Findings...)
 	p.doubts()
 	p.Findings = append(p.Findings, p.doubtFindings(style)...)
 	p.Findings = append(p.Findings, p.gapFindings(j, style)...)
 	return p
+}
+
+// fitted is the survey of a job; a job without a tape of its own has the
+// default one.
+func fitted(j job.Job) survey.Result {
+	model := j.Tape
+	if model.ReadingMM == 0 && model.HookMM == 0 {
+		model = survey.Tape()
+	}
+	return survey.Adjust(j.Sketch, j.Readings, model)
 }

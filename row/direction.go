@@ -11,11 +11,12 @@ import (
 
 // Wishes is what a person asked of the rows.
 type Wishes struct {
-	Direction  room.Wall // rows run along this wall; empty: no wish
-	Across     bool      // rows run square to Direction (or to the longest wall)
-	StartWall  room.Wall // the first row lies along this wall
-	RunThrough string    // rows run through this doorway
-	EdgeOn     string    // a row edge on this corner
+	Direction  room.Wall    // rows run along this wall; empty: no wish
+	Across     bool         // rows run square to Direction (or to the longest wall)
+	Between    [2]room.Wall // rows run halfway between these two walls
+	StartWall  room.Wall    // the first row lies along this wall
+	RunThrough string       // rows run through this doorway
+	EdgeOn     string       // a row edge on this corner
 }
 
 // basis is what a direction was taken from.
@@ -30,6 +31,13 @@ type basis struct {
 func direction(b room.Built, w Wishes) (plane.Dir, basis, []finding.Finding) {
 	from, fs := along(b, w)
 	d, _ := wallDir(b, from.wall)
+	if w.Between != ([2]room.Wall{}) {
+		if e, ok := between(b, w.Between[0], w.Between[1]); ok {
+			d, from = e, halfway(w.Between[0], w.Between[1])
+		} else {
+			fs = append(fs, noHalf(w.Between))
+		}
+	}
 	if w.Across {
 		from.across, from.why = !from.across, "square to that: "+from.why
 	}
@@ -82,6 +90,16 @@ func along(b room.Built, w Wishes) (basis, []finding.Finding) {
 		}
 	}
 	return basis{wall: best, why: fmt.Sprintf("rows along wall %s, the longest", best)}, fs
+}
+
+// halfway is the basis of rows between two walls.
+func halfway(u, v room.Wall) basis {
+	return basis{why: fmt.Sprintf("rows halfway between walls %s and %s", u, v)}
+}
+
+func noHalf(ws [2]room.Wall) finding.Finding {
+	return finding.Finding{Level: finding.Warn, Rule: "direction", Where: fmt.Sprintf("walls %s and %s", ws[0], ws[1]),
+		Measured: "they are not within 2 degrees of parallel, or no room has them", Do: "Name two walls that face each other."}
 }
 
 // wallDir is the direction of a wall with its room on the left.

@@ -8,6 +8,7 @@ import (
 	"strake/floor"
 	"strake/lay"
 	"strake/limits"
+	"strake/plane"
 	"strake/room"
 	"strake/tape"
 )
@@ -17,8 +18,15 @@ import (
 // from which racking and the checker start too.
 func Make(f floor.Floor, b room.Built, pitch tape.Length, lim limits.Limits, w Wishes, style tape.Style) (Layout, floor.Aligned) {
 	d, from, fs := direction(b, w)
+	l, a := layRows(f, b, d, from, pitch, lim, w, style)
+	l.Findings = append(fs, l.Findings...)
+	return l, a
+}
+
+// layRows is Make for one direction.
+func layRows(f floor.Floor, b room.Built, d plane.Dir, from basis, pitch tape.Length, lim limits.Limits, w Wishes, style tape.Style) (Layout, floor.Aligned) {
 	a := f.In(d)
-	l := Layout{Dir: d, Why: from.why, Along: from.wall, Across: from.across, Pitch: pitch, Findings: fs}
+	l := Layout{Dir: d, Why: from.why, Along: from.wall, Across: from.across, Pitch: pitch}
 	if len(a.Need) == 0 {
 		l.Findings = append(l.Findings, finding.Finding{Level: finding.Stop, Rule: "rows",
 			Measured: "nothing is left to board inside the gaps", Limit: "least gap " + style.Of(lim.GapLeast.Value),
@@ -27,7 +35,7 @@ func Make(f floor.Floor, b room.Built, pitch tape.Length, lim limits.Limits, w W
 	}
 	p := newProblem(a, pitch, lim)
 	offset, s := p.best()
-	offset, s, fs = p.wished(offset, s, a, b, w, style)
+	offset, s, fs := p.wished(offset, s, a, b, w, style)
 	l.Findings = append(l.Findings, fs...)
 	l.Offset = offset
 	l.Face = face(a, lines{offset, pitch})

@@ -1,0 +1,88 @@
+package drawing
+
+import (
+	"fmt"
+	"math"
+
+	"strake/plan"
+	"strake/plane"
+	"strake/row"
+	"strake/sheet"
+	"strake/words"
+)
+
+// The page of the choices, A3 across, and one cell of it.
+const (
+	choiceW, choiceH = 420.0, 297.0
+	choiceEdge       = 12.0
+	choiceCols       = 3
+)
+
+// Choices draws each way to lay the rows, all with the same wall at the top so
+// that they can be compared: ripped rows tinted, the start row marked.
+func Choices(c plan.Choices) sheet.Sheet {
+	s := sheet.Sheet{Title: c.Job.Name + ", ways to lay the rows", W: choiceW, H: choiceH}
+	s.Put(sheet.Text{Text: c.Job.Name + ": ways to lay the rows", At: sheet.Pt{X: choiceEdge, Y: choiceEdge + 6}, Size: 7, Bold: true, Ink: sheet.Black},
+		sheet.Text{Text: "Seen from above, all turned alike. Grey rows are ripped; the heavy line is the front of the first row.", At: sheet.Pt{X: choiceEdge, Y: choiceEdge + 13}, Size: 3.5, Ink: sheet.Black})
+	say := words.In(c.Job.Unit)
+	w := (choiceW - 2*choiceEdge) / choiceCols
+	h := (choiceH - 2*choiceEdge - 20) / 2
+	for i, k := range c.Candidates {
+		x, y := choiceEdge+float64(i%choiceCols)*w, choiceEdge+20+float64(i/choiceCols)*h
+		s.Put(sheet.Text{Text: fmt.Sprintf("%d  %s", i+1, k.Name), At: sheet.Pt{X: x, Y: y + 5}, Size: 4.4, Bold: true, Ink: sheet.Black})
+		note := "every closing row a full board"
+		if k.Score.Narrowest < k.Layout.Pitch {
+			note = fmt.Sprintf("narrowest rip %s at %s", say.Rip(k.Score.Narrowest), k.Score.At)
+		}
+		s.Put(sheet.Text{Text: note + "; " + string(k.Score.Joists), At: sheet.Pt{X: x, Y: y + 10}, Size: 3, Ink: sheet.Black})
+		choice(&s, k, c.Candidates[0].Layout.Dir, x, y+13, w-8, h-18)
+	}
+	return s
+}
+
+// choice draws one candidate into a box. All are turned so that the first
+// candidate's rows lie level.
+func choice(s *sheet.Sheet, k row.Candidate, level plane.Dir, x, y, w, h float64) {
+	turn := func(p plane.Pt) plane.XY {
+		q := k.Layout.Dir.FromRow(p)
+		v := plane.XY(level)
+		return plane.XY{X: v.Dot(q), Y: v.Cross(q)}
+	}
+	lo, hi := plane.XY{X: math.Inf(1), Y: math.Inf(1)}, plane.XY{X: math.Inf(-1), Y: math.Inf(-1)}
+	for _, r := range k.Aligned.Bare {
+		for _, p := range r {
+			q := turn(p)
+			lo.X, lo.Y, hi.X, hi.Y = math.Min(lo.X, q.X), math.Min(lo.Y, q.Y), math.Max(hi.X, q.X), math.Max(hi.Y, q.Y)
+		}
+	}
+	scale := math.Min(w/(hi.X-lo.X), h/(hi.Y-lo.Y))
+	place := func(p plane.Pt) sheet.Pt {
+		q := turn(p)
+		return sheet.Pt{X: x + (q.X-lo.X)*scale, Y: y + (hi.Y-q.Y)*scale}
+	}
+	path := func(r plane.Ring) []sheet.Pt {
+		out := make([]sheet.Pt, len(r))
+		for i, p := range r {
+			out[i] = place(p)
+		}
+		return out
+	}
+	for _, r := range k.Layout.Runs {
+		fill := sheet.White
+		if r.Widest < k.Layout.Pitch {
+			fill = sheet.Light
+		}
+		var rings [][]sheet.Pt
+		for _, g := range r.Shape {
+			rings = append(rings, path(g))
+		}
+		s.Put(sheet.Polygon{Rings: rings, Fill: fill, Pen: sheet.Pen{Width: 0.15, Ink: sheet.Mid}})
+	}
+	for _, r := range k.Aligned.Bare {
+		s.Put(sheet.Polygon{Rings: [][]sheet.Pt{path(r)}, Pen: sheet.Pen{Width: 0.6, Ink: sheet.Black}})
+	}
+	if len(k.Layout.Runs) > 0 {
+		f := k.Layout.Runs[0]
+		s.Put(sheet.Polyline{Points: []sheet.Pt{place(plane.P(f.Left.Reach, f.High)), place(plane.P(f.Right.Reach, f.High))}, Pen: sheet.Pen{Width: 0.9, Ink: sheet.Black}})
+	}
+}

@@ -1,0 +1,95 @@
+package paper
+
+import (
+	"fmt"
+	"io"
+	"strings"
+
+	"strake/plan"
+	"strake/row"
+	"strake/tape"
+	"strake/words"
+)
+
+// wide is the width across the boards beyond which a start in the middle is
+// worth a thought (from memory; the maker's figure first).
+const wide = 20 * tape.Foot
+
+// Choices compares the ways the rows could lie, in words.
+func Choices(w io.Writer, c plan.Choices) error {
+	var b strings.Builder
+	b.WriteString(head(c.Job.Name, "ways to lay the rows", false))
+	say := words.In(c.Job.Unit)
+	for i, k := range c.Candidates {
+		title := fmt.Sprintf("%d  Rows %s", i+1, k.Name)
+		if i == 0 {
+			title += " (this is what strake plan lays)"
+		}
+		b.WriteString(title + "\n")
+		for _, l := range choiceLines(k, say, c.Job.Unit) {
+			wrap(&b, l, "    - ", "      ")
+		}
+		b.WriteString("\n")
+	}
+	if len(c.Candidates) > 0 {
+		shiftTable(&b, c, say)
+		wrap(&b, "To have another one, write its wall under wishes in the job: rows_along, rows_across or rows_between, start_wall, edge_on. The start of each is the best there is for its direction; directions between these were not tried.", "", "")
+	}
+	_, err := io.WriteString(w, b.String())
+	return err
+}
+
+// choiceLines say what a candidate means.
+func choiceLines(k row.Candidate, say words.Lengths, u tape.Unit) []string {
+	s := k.Score
+	style := tape.Paper(u)
+	out := []string{fmt.Sprintf("%d rows, %d runs; %s across the boards", s.Rows, s.Runs, style.Of(s.AcrossWidth))}
+	if s.AcrossWidth > wide {
+		out[0] += ": wide enough to think of a start in the middle (about 20 ft, from memory; ask the maker)"
+	}
+	if s.Narrowest == k.Layout.Pitch {
+		out = append(out, "every closing row is a full board")
+	} else {
+		out = append(out, fmt.Sprintf("narrowest rip %s, at %s; %s of rips in all", say.Rip(s.Narrowest), s.At, style.Of(s.Ripped)))
+	}
+	for _, t := range s.Tapers {
+		how := "usually not noticed along a plain wall"
+		if t.Shown {
+			how = "it will be seen"
+		}
+		out = append(out, fmt.Sprintf("tapers by %s at %s: %s", say.Rip(t.By), t.Edge, how))
+	}
+	if s.Under > 0 {
+		out = append(out, fmt.Sprintf("rows run out to points along %s of slanted edges", style.Of(s.Under)))
+	}
+	if s.Notched > 0 {
+		out = append(out, fmt.Sprintf("%d runs with a notch or a jog", s.Notched))
+	}
+	if len(s.Through) > 0 {
+		out = append(out, "rows run through doorway "+strings.Join(s.Through, ", "))
+	}
+	if len(s.Beside) > 0 {
+		out = append(out, "rows pass doorway "+strings.Join(s.Beside, ", ")+" side by side: short boards across the opening")
+	}
+	switch s.Joists {
+	case row.AlongJoists:
+		out = append(out, "along the joists: an extra layer or blocking under it (maker and local code decide)")
+	case row.JoistsUnknown:
+		out = append(out, "which way the joists run is not known: look before you choose")
+	default:
+		out = append(out, string(s.Joists))
+	}
+	return append(out, fmt.Sprintf("%d runs fastened by hand", s.ByHand))
+}
+
+// shiftTable is what small slips would do to the closing rips of the first.
+func shiftTable(b *strings.Builder, c plan.Choices, say words.Lengths) {
+	line, wider := say.Rip(tape.Eighth), "0.5 mm"
+	fmt.Fprintf(b, "What a slip would do to the rips of 1\n")
+	fmt.Fprintf(b, "    %-34s %10s  %22s  %24s\n", "", "planned", "start line ± "+line, "every row ± "+wider)
+	for _, s := range c.Shifts {
+		fmt.Fprintf(b, "    %-34s %10s  %10s %11s  %11s %12s\n", fmt.Sprintf("row %d at %s", s.Row, s.Edge), say.Rip(s.Rip),
+			say.Rip(s.LineIn), say.Rip(s.LineOut), say.Rip(s.WiderRows), say.Rip(s.NarrowerRows))
+	}
+	b.WriteString("\n")
+}

@@ -1,0 +1,44 @@
+package plan
+
+import (
+	"strake/finding"
+	"strake/floor"
+	"strake/job"
+	"strake/row"
+	"strake/tape"
+)
+
+// Choices are the ways the rows of a job could lie, the one that would be
+// planned first.
+type Choices struct {
+	Job        job.Job
+	Candidates []row.Candidate
+	Shifts     []row.Shift // of the first one
+	Findings   []finding.Finding
+}
+
+// Choose compares the directions that a job's floor offers.
+func Choose(j job.Job) Choices {
+	style := tape.Paper(j.Unit)
+	s := fitted(j)
+	c := Choices{Job: j, Findings: s.Findings(j.Readings, style)}
+	if finding.Worst(c.Findings) == finding.Stop {
+		return c
+	}
+	f, fs := floor.New(s.Built, floor.Trim{Base: j.Base, Shoe: j.Shoe}, j.Limits, style)
+	c.Findings = append(c.Findings, fs...)
+	if finding.Worst(fs) == finding.Stop {
+		return c
+	}
+	c.Candidates = row.Candidates(f, s.Built, j.Boards.Pitch(), j.Limits, rowWishes(j), j.Joists.Along, style)
+	if len(c.Candidates) > 0 {
+		first := c.Candidates[0]
+		c.Shifts = row.Sensitivity(first.Layout, first.Aligned, j.Limits)
+	}
+	return c
+}
+
+func rowWishes(j job.Job) row.Wishes {
+	return row.Wishes{Direction: j.Wishes.Direction, Across: j.Wishes.Across, Between: j.Wishes.Between, StartWall: j.Wishes.StartWall,
+		RunThrough: j.Wishes.RunThrough, EdgeOn: j.Wishes.EdgeOn}
+}

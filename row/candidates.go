@@ -1,0 +1,287 @@
+package row
+
+import (
+	"fmt"
+	"math"
+	"slices"
+	"strings"
+
+	"strake/floor"
+	"strake/limits"
+	"strake/plane"
+	"strake/room"
+	"strake/tape"
+)
+
+// Candidate is one way the rows could lie, with what it would mean.
+type Candidate struct {
+	Layout  Layout
+	Aligned floor.Aligned
+	Name    string // "along wall A-B"
+	Kind    Kind
+	Score   Score
+}
+
+// Kind is what two candidates must differ in to be worth showing side by side.
+type Kind string
+
+// The kinds of direction, against the longest wall.
+const (
+	WithLongest   Kind = "with the longest wall"
+	SquareLongest Kind = "across the longest wall"
+	Diagonal      Kind = "diagonal"
+)
+
+// Score is what a person weighs.
+type Score struct {
+	Narrowest   tape.Length // rip at a closing edge; the pitch: none is ripped
+	At          string      // where that is
+	Under       tape.Length // length of edges where rows run out narrower than the limit
+	Ripped      tape.Length // length of all rips along closing edges
+	Tapers      []Taper
+	Notched     int      // rows with a notch, a jog or something that stays in them
+	Through     []string // doorways that rows run through
+	Beside      []string // doorways that rows pass side by side
+	Joists      Joists
+	ByHand      int // runs to be fastened by hand
+	Rows, Runs  int
+	AcrossWidth tape.Length // of the floor, square to the rows
+}
+
+// Taper is a rip that is wider at one end.
+type Taper struct {
+	Edge  string
+	By    tape.Length // how much it loses from end to end
+	Per6  tape.Length // the same over 6 ft
+	Shown bool        // it will be seen: at tile or stone, more than is usually noticed, or much of its width
+}
+
+// Joists is how the rows lie to them.
+type Joists string
+
+// The ways.
+const (
+	JoistsUnknown Joists = "not known"
+	AcrossJoists  Joists = "across the joists"
+	AlongJoists   Joists = "along the joists"
+	OverJoists    Joists = "slanting over the joists"
+)
+
+// noticed is the taper over 6 ft under which it usually goes unnoticed along a
+// plain wall (common craft figure, no source).
+const noticed = tape.Inch / 4
+
+// heading is one direction to try.
+type heading struct {
+	dir  plane.Dir
+	from basis
+	name string
+}
+
+// shownCandidates is how many are kept.
+const shownCandidates = 5
+
+// Candidates are the directions worth comparing, each with its best start: the
+// one that the wishes give first, then the others, best first, with at least
+// one of each kind that there is. Exact in the start for each direction; no
+// claim between angles.
+func Candidates(f floor.Floor, b room.Built, pitch tape.Length, lim limits.Limits, w Wishes, joists room.Wall, style tape.Style) []Candidate {
+	var out []Candidate
+	longest, _ := along(b, Wishes{})
+	main, _ := wallDir(b, longest.wall)
+	for i, h := range headings(b, w, joists) {
+		v := w
+		if i > 0 {
+			v.StartWall, v.EdgeOn = room.Wall{}, ""
+		}
+		l, a := layRows(f, b, h.dir, h.from, pitch, lim, v, style)
+		if len(l.Runs) == 0 {
+			continue
+		}
+		c := Candidate{Layout: l, Aligned: a, Name: h.name, Kind: kindOf(h.dir, main)}
+		c.Score = scoreOf(l, a, f, b, lim, joists)
+		out = append(out, c)
+	}
+	return keep(out, lim)
+}
+
+// headings is the finite list: what the wishes give, each long wall, the
+// bisector of each pair of walls within 2 degrees, across the joists, through
+// the widest doorway.
+func headings(b room.Built, w Wishes, joists room.Wall) []heading {
+	d, from, _ := direction(b, w)
+	out := []heading{{d, from, nameOf(from)}}
+	add := func(d plane.Dir, from basis, name string) {
+		for _, h := range out {
+			if math.Abs(plane.XY(h.dir).Cross(plane.XY(d))) < 2e-4 { // 0.01 degrees
+				return
+			}
+		}
+		out = append(out, heading{d, from, name})
+	}
+	walls := longWalls(b)
+	for _, v := range walls {
+		if d, ok := wallDir(b, v); ok {
+			from := basis{wall: v, why: fmt.Sprintf("rows along wall %s", v)}
+			add(d, from, nameOf(from))
+		}
+	}
+	for i, v := range walls {
+		for _, u := range walls[:i] {
+			if d, ok := between(b, u, v); ok {
+				from := halfway(u, v)
+				add(d, from, nameOf(from))
+			}
+		}
+	}
+	if d, ok := wallDir(b, joists); ok {
+		from := basis{wall: joists, across: true, why: "rows across the joists"}
+		add(plane.Dir(plane.XY(d).Left()), from, "across the joists")
+	}
+	if dw, ok := widest(b); ok {
+		if d, ok := wallDir(b, dw.Wall); ok {
+			from := basis{wall: dw.Wall, across: true, why: fmt.Sprintf("rows through doorway %s", dw.Name)}
+			add(plane.Dir(plane.XY(d).Left()), from, "through doorway "+dw.Name)
+		}
+	}
+	return out
+}
+
+func nameOf(from basis) string {
+	switch {
+	case from.wall == (room.Wall{}):
+		return strings.TrimPrefix(from.why, "rows ")
+	case from.across:
+		return "square to wall " + from.wall.String()
+	}
+	return "along wall " + from.wall.String()
+}
+
+// longWalls are the walls at least half as long as the longest, longest first.
+func longWalls(b room.Built) []room.Wall {
+	type measured struct {
+		w room.Wall
+		l float64
+	}
+	var all []measured
+	for _, r := range b.Rooms {
+		ring := r.Ring()
+		for i, c := range ring {
+			n := ring[(i+1)%len(ring)]
+			all = append(all, measured{room.Wall{c, n}, b.At[n].Sub(b.At[c]).Len()})
+		}
+	}
+	slices.SortStableFunc(all, func(x, y measured) int {
+		if math.Abs(x.l-y.l) > 0.5 {
+			return int(math.Copysign(1, y.l-x.l))
+		}
+		return 0
+	})
+	var out []room.Wall
+	for _, m := range all {
+		if m.l*2 >= all[0].l && len(out) < 12 {
+			out = append(out, m.w)
+		}
+	}
+	return out
+}
+
+// between is the direction that halves two walls within 2 degrees of parallel.
+func between(b room.Built, u, v room.Wall) (plane.Dir, bool) {
+	p, ok := wallDir(b, u)
+	q, ok2 := wallDir(b, v)
+	if !ok || !ok2 {
+		return p, false
+	}
+	x, y := plane.XY(p), plane.XY(q)
+	if x.Dot(y) < 0 {
+		y = y.Times(-1)
+	}
+	if math.Abs(x.Cross(y)) > math.Sin(2*math.Pi/180) {
+		return p, false
+	}
+	return plane.Dir(x.Add(y).Unit()), true
+}
+
+func widest(b room.Built) (room.Doorway, bool) {
+	best := room.Doorway{}
+	for _, d := range b.Doorways {
+		if d.Width > best.Width {
+			best = d
+		}
+	}
+	return best, best.Width > 0
+}
+
+// kindOf compares a direction with the longest wall's.
+func kindOf(d, main plane.Dir) Kind {
+	switch s := math.Abs(plane.XY(d).Cross(plane.XY(main))); {
+	case s < math.Sin(10*math.Pi/180):
+		return WithLongest
+	case s > math.Cos(10*math.Pi/180):
+		return SquareLongest
+	}
+	return Diagonal
+}
+
+// keep is the first candidate, then the best of each other kind, then the best
+// of the rest.
+func keep(cs []Candidate, lim limits.Limits) []Candidate {
+	if len(cs) < 2 {
+		return cs
+	}
+	rest := slices.Clone(cs[1:])
+	slices.SortStableFunc(rest, func(a, b Candidate) int {
+		if a.betterThan(b, lim) {
+			return -1
+		}
+		if b.betterThan(a, lim) {
+			return 1
+		}
+		return 0
+	})
+	out := cs[:1:1]
+	seen := map[Kind]bool{cs[0].Kind: true}
+	var same []Candidate
+	for _, c := range rest {
+		if seen[c.Kind] {
+			same = append(same, c)
+			continue
+		}
+		seen[c.Kind] = true
+		out = append(out, c)
+	}
+	return append(out, same[:min(len(same), max(0, shownCandidates-len(out)))]...)
+}
+
+// betterThan orders candidates: no sliver, over the joists, fewer shown tapers,
+// the wider narrowest rip, fewer rows.
+func (c Candidate) betterThan(d Candidate, lim limits.Limits) bool {
+	x, y := c.Score, d.Score
+	if a, b := x.Narrowest >= lim.NarrowestRip.Value, y.Narrowest >= lim.NarrowestRip.Value; a != b {
+		return a
+	}
+	if a, b := x.Joists == AlongJoists, y.Joists == AlongJoists; a != b {
+		return b
+	}
+	if a, b := x.shown(), y.shown(); a != b {
+		return a < b
+	}
+	if x.Under != y.Under {
+		return x.Under < y.Under
+	}
+	if x.Narrowest != y.Narrowest {
+		return x.Narrowest > y.Narrowest
+	}
+	return x.Runs < y.Runs
+}
+
+func (s Score) shown() int {
+	n := 0
+	for _, t := range s.Tapers {
+		if t.Shown {
+			n++
+		}
+	}
+	return n
+}

@@ -1,0 +1,120 @@
+package row
+
+import (
+	"math"
+	"slices"
+
+	"strake/floor"
+	"strake/lay"
+	"strake/limits"
+	"strake/plane"
+	"strake/room"
+	"strake/tape"
+)
+
+// scoreOf reads off a layout what a person weighs.
+func scoreOf(l Layout, a floor.Aligned, f floor.Floor, b room.Built, lim limits.Limits, joists room.Wall) Score {
+	s := Score{Narrowest: l.Pitch, Rows: l.Rows, Runs: len(l.Runs), Joists: joistsOf(b, l.Dir, joists)}
+	for _, r := range l.Rips {
+		e := a.Edges[r.Index]
+		run := (e.To.X - e.From.X).Abs()
+		if r.Narrowest < s.Narrowest {
+			s.Narrowest, s.At = r.Narrowest, r.Edge
+		}
+		if r.Narrowest < l.Pitch {
+			s.Ripped += run
+		}
+		if t, ok := taperOf(r, e, run, l.Pitch); ok {
+			s.Tapers = append(s.Tapers, t)
+		}
+	}
+	for _, o := range l.Odd {
+		s.Under += o.Under
+	}
+	for _, r := range l.Runs {
+		if len(r.Must) > 0 || len(r.Never) > 0 || len(r.Shape[0].Tidy()) > 4 {
+			s.Notched++
+		}
+		if r.Fasten != lay.Nailer {
+			s.ByHand++
+		}
+	}
+	for _, d := range b.Doorways {
+		if w, ok := wallDir(b, d.Wall); ok {
+			if math.Abs(plane.XY(w).Dot(plane.XY(l.Dir))) < math.Sqrt2/2 {
+				s.Through = append(s.Through, d.Name)
+			} else {
+				s.Beside = append(s.Beside, d.Name)
+			}
+		}
+	}
+	slices.Sort(s.Through)
+	slices.Sort(s.Beside)
+	lo, hi := a.Bare.Box()
+	s.AcrossWidth = hi.Y - lo.Y
+	return s
+}
+
+// taperOf tells whether a rip tapers by more than a saw cut, and whether that
+// will be seen: always at what is flush (tile, stone), where it is more than
+// 1/4 in over 6 ft, or where one rip loses more than a quarter of its width.
+func taperOf(r Rip, e floor.AlignedEdge, run, pitch tape.Length) (Taper, bool) {
+	by := (r.Left - r.Right).Abs()
+	if by < tape.Inch/32 || run == 0 {
+		return Taper{}, false
+	}
+	t := Taper{Edge: r.Edge, By: by, Per6: tape.Length(float64(by) / float64(run) * float64(6*tape.Foot))}
+	t.Shown = e.Kind == floor.Flush || t.Per6 >= noticed || 4*by > max(r.Left, r.Right)
+	return t, true
+}
+
+func joistsOf(b room.Built, d plane.Dir, joists room.Wall) Joists {
+	j, ok := wallDir(b, joists)
+	if !ok {
+		return JoistsUnknown
+	}
+	switch c := math.Abs(plane.XY(j).Dot(plane.XY(d))); {
+	case c > math.Cos(20*math.Pi/180):
+		return AlongJoists
+	case c < math.Sin(20*math.Pi/180):
+		return AcrossJoists
+	}
+	return OverJoists
+}
+
+// Shift is what a slip would do to the rip at a closing edge.
+type Shift struct {
+	Edge         string
+	Row          int
+	Rip          tape.Length
+	LineIn       tape.Length // rip with the start line 1/8 in further in
+	LineOut      tape.Length // and 1/8 in nearer to the start wall
+	WiderRows    tape.Length // with every row 0.5 mm wider
+	NarrowerRows tape.Length // and 0.5 mm narrower
+}
+
+// How far the start line and the row width are varied.
+const (
+	lineSlip  = tape.Eighth
+	pitchSlip = tape.Millimetre / 2
+)
+
+// Sensitivity is what 1/8 in at the start line, or 0.5 mm a row, would do at
+// every closing edge. Row lines are counted from the first one.
+func Sensitivity(l Layout, a floor.Aligned, lim limits.Limits) []Shift {
+	if len(l.Runs) == 0 {
+		return nil
+	}
+	p := newProblem(a, l.Pitch, lim)
+	first := l.Runs[0].High
+	var out []Shift
+	for _, e := range p.closing {
+		rows := (e.need - first) / l.Pitch // row lines between the first and this edge
+		at := func(line, wider tape.Length) tape.Length {
+			return e.rip(l.Offset+line+rows*wider, l.Pitch)
+		}
+		out = append(out, Shift{Edge: a.Edges[e.index].Name, Row: l.rowAt(e), Rip: at(0, 0),
+			LineIn: at(lineSlip, 0), LineOut: at(-lineSlip, 0), WiderRows: at(0, pitchSlip), NarrowerRows: at(0, -pitchSlip)})
+	}
+	return out
+}
