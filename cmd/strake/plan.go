@@ -31,6 +31,7 @@ func (planCmd) Help() string {
   plan.svg      the room to scale: rows, boards, joints, rips and what each edge meets
   rows.txt      each row with its pieces in order, lengths to 1/16 in or 1 mm
   rows.csv      the same for a spreadsheet
+  lines.txt     lines to snap, taped from corners, and the story stick
   cuts.txt      the cut list: crosscuts, rips, mitres, notches, tongues to take off
   cuts.csv      the same for a spreadsheet
   plan.json     the whole board layout, exact, for strake check --lay
@@ -109,6 +110,7 @@ var writers = []writer{
 	{"plan.svg", func(w io.Writer, p plan.Plan) error { return svg.Write(w, drawing.Floor(p)) }},
 	{"rows.txt", paper.RowsText},
 	{"rows.csv", paper.RowsCSV},
+	{"lines.txt", paper.Lines},
 	{"cuts.txt", paper.CutsText},
 	{"cuts.csv", paper.CutsCSV},
 	{"plan.json", func(w io.Writer, p plan.Plan) error { return jobfile.WriteLay(w, p.Lay) }},

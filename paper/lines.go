@@ -1,0 +1,39 @@
+package paper
+
+import (
+	"fmt"
+	"io"
+	"strings"
+
+	"strake/plan"
+	"strake/setout"
+	"strake/words"
+)
+
+// Lines is the table of lines to snap and the story stick.
+func Lines(w io.Writer, p plan.Plan) error {
+	var b strings.Builder
+	b.WriteString(head(p.Job.Name, "lines to snap", false))
+	say := words.In(p.Job.Unit)
+	wrap(&b, "Each line is the front edge of a row, without its tongue. Tape both marks along the walls from the corners, stretch the line, and check it by the diagonal: from the first corner to the second mark. Spray the chalk so that it stays. Tape each from the corner, never from the line before.", "", "")
+	b.WriteString("\n")
+	room := ""
+	for _, l := range setout.Lines(p) {
+		if l.Room != room {
+			room = l.Room
+			b.WriteString(room + "\n")
+		}
+		fmt.Fprintf(&b, "  [ ] row %-3d  %s from %s on wall %s-%s;  %s from %s on wall %s-%s;  check %s to the second mark %s\n", l.Row,
+			say.Rip(l.Left.At), l.Left.From, l.Left.Wall[0], l.Left.Wall[1], say.Rip(l.Right.At), l.Right.From, l.Right.Wall[0], l.Right.Wall[1], l.Left.From, say.Of(l.Check))
+	}
+	b.WriteString("\nStory stick and drift: front of each row from the front of row 1, as planned; write what you read beside it\n")
+	for i, d := range setout.Stick(p) {
+		mark := ""
+		if (i+1)%5 == 0 {
+			mark = "   left ________  middle ________  right ________"
+		}
+		fmt.Fprintf(&b, "  row %-3d %12s%s\n", i+1, say.Rip(d), mark)
+	}
+	_, err := io.WriteString(w, b.String())
+	return err
+}

@@ -1,0 +1,155 @@
+// Package setout is the chalk lines: where each line that rows keep to is
+// snapped, as distances that one person can tape from corners that stay
+// visible, with a check by diagonal.
+//
+// The front of row 5 crosses wall F-A at 1' 9-3/8" from A and wall B-C at
+// 1' 8-1/2" from B; from A across to that second mark the tape reads 18' 1-3/4".
+// Two marks and the diagonal: a line that passes all three is right.
+package setout
+
+import (
+	"math"
+	"slices"
+
+	"strake/floor"
+	"strake/plan"
+	"strake/plane"
+	"strake/tape"
+)
+
+// Mark is a place on a wall.
+type Mark struct {
+	Wall [2]string // its corners
+	From string    // the nearer of them
+	At   tape.Length
+	x    tape.Length // along the rows
+	xy   plane.XY
+}
+
+// Line is one line to snap in one room: the front edge of a row, without its
+// tongue.
+type Line struct {
+	Room        string
+	Row         int
+	Left, Right Mark
+	// Check is the diagonal from the corner that Left was taped from to Right.
+	Check tape.Length
+}
+
+// every is how many rows lie between lines that are snapped ahead.
+const every = 5
+
+// Lines are the lines of every room: the first row whose front crosses it, and
+// every fifth after that.
+func Lines(p plan.Plan) []Line {
+	var out []Line
+	for _, r := range p.Floor.Rooms {
+		out = append(out, roomLines(p, r)...)
+	}
+	return out
+}
+
+func roomLines(p plan.Plan, r floor.RoomOutline) []Line {
+	fronts := map[int]tape.Length{}
+	var rows []int
+	for _, run := range p.Layout.Runs {
+		if _, ok := fronts[run.Row]; !ok {
+			fronts[run.Row] = run.High
+			rows = append(rows, run.Row)
+		}
+	}
+	slices.Sort(rows)
+	var out []Line
+	last := -every
+	for _, n := range rows {
+		if n-last < every {
+			continue
+		}
+		l, ok := lineAt(p.Aligned.Dir, r, fronts[n])
+		if ok && laidAlong(p, n, l) && !hidden(p, l.Left) && !hidden(p, l.Right) {
+			l.Row = n
+			out = append(out, l)
+			last = n
+		}
+	}
+	return out
+}
+
+// laidAlong tells whether the row has boards along half of the line at least:
+// a row of the doorway only is no line of the room.
+func laidAlong(p plan.Plan, row int, l Line) bool {
+	var sum tape.Length
+	for _, r := range p.Layout.Runs {
+		if r.Row == row {
+			sum += max(0, min(r.Right.Reach, l.Right.x)-max(r.Left.Reach, l.Left.x))
+		}
+	}
+	return 2*sum >= l.Right.x-l.Left.x
+}
+
+// hidden tells whether a mark lies on a wall behind something that stays.
+func hidden(p plan.Plan, m Mark) bool {
+	at := p.Aligned.Dir.ToRow(m.xy)
+	for _, s := range p.Floor.Stays {
+		ring := make(plane.Ring, len(s.Corners))
+		for i, c := range s.Corners {
+			ring[i] = p.Aligned.Dir.ToRow(c)
+		}
+		if ring.Where(at) >= 0 {
+			return true
+		}
+	}
+	return false
+}
+
+// lineAt is where a row line crosses the walls of a room that rows end at: its
+// outermost two crossings. ok is false when it crosses fewer.
+func lineAt(d plane.Dir, r floor.RoomOutline, y tape.Length) (Line, bool) {
+	var marks []Mark
+	n := len(r.Corners)
+	for i := range r.Corners {
+		a, b := d.ToRow(r.Corners[i]), d.ToRow(r.Corners[(i+1)%n])
+		if (b.Y-a.Y).Abs() < (b.X-a.X).Abs() || (a.Y > y) == (b.Y > y) {
+			continue
+		}
+		t := float64(y-a.Y) / float64(b.Y-a.Y)
+		xy := r.Corners[i].Add(r.Corners[(i+1)%n].Sub(r.Corners[i]).Times(t))
+		m := Mark{Wall: [2]string{r.Names[i], r.Names[(i+1)%n]}, From: r.Names[i], xy: xy}
+		m.x = d.ToRow(xy).X
+		m.At = mm(xy.Sub(r.Corners[i]).Len())
+		if far := mm(xy.Sub(r.Corners[(i+1)%n]).Len()); far < m.At {
+			m.From, m.At = r.Names[(i+1)%n], far
+		}
+		marks = append(marks, m)
+	}
+	if len(marks) < 2 {
+		return Line{}, false
+	}
+	slices.SortFunc(marks, func(a, b Mark) int { return int(a.x - b.x) })
+	l := Line{Room: r.Name, Left: marks[0], Right: marks[len(marks)-1]}
+	k := slices.Index(r.Names, l.Left.From)
+	l.Check = mm(l.Right.xy.Sub(r.Corners[k]).Len())
+	return l, true
+}
+
+func mm(v float64) tape.Length {
+	return tape.Length(math.Round(v * float64(tape.Millimetre)))
+}
+
+// Stick is the distance of the front of each row from the front of the first,
+// for a story stick and for checks of drift.
+func Stick(p plan.Plan) []tape.Length {
+	if len(p.Layout.Runs) == 0 {
+		return nil
+	}
+	first := p.Layout.Runs[0].High
+	var out []tape.Length
+	row := 0
+	for _, r := range p.Layout.Runs {
+		if r.Row > row {
+			row = r.Row
+			out = append(out, r.High-first)
+		}
+	}
+	return out
+}
