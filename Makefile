@@ -23,7 +23,7 @@ fuzz: ## every parser, FUZZTIME each
 	done
 
 bench: ## time of a whole plan: each example and the bench room
-	go test -run '^$$' -bench BenchmarkPlan ./plan
+	go test -run '^$$' -bench "BenchmarkPlan|BenchmarkRack" ./plan ./rack
 
 geos: ## floor outlines and gaps held against GEOS
 	CGO_ENABLED=1 go vet -tags geos ./floor

@@ -16,14 +16,18 @@ import (
 // Make plans a job: survey, floor, rows, racking, check. It always returns
 // what could be made, with the findings of every stage. Cancelling ctx cuts
 // the racking short; the plan then says so.
-func Make(ctx context.Context, j job.Job) Plan {
+func Make(ctx context.Context, j job.Job) Plan { return MakeWithin(ctx, j, rack.Polishing) }
+
+// MakeWithin is Make with so much work, in places tried, spent on bettering a
+// board layout that is complete; with none the first one found is the answer.
+func MakeWithin(ctx context.Context, j job.Job, polishing int) Plan {
 	p := Rows(j)
 	if finding.Worst(p.Findings) == finding.Stop {
 		return p
 	}
 	p.Lay = rack.Lay(ctx, rack.Ask{
 		Layout: p.Layout, Aligned: p.Aligned, Boards: j.Boards, Limits: j.Limits,
-		Seed: j.Seed, WoodFirst: j.Wishes.WoodFirst, Style: tape.Paper(j.Unit),
+		Seed: j.Seed, WoodFirst: j.Wishes.WoodFirst, Polishing: polishing, Style: tape.Paper(j.Unit),
 	})
 	p.Findings = append(p.Findings, p.Lay.Findings...)
 	p.Findings = append(p.Findings, check.Lay(p.Lay, p.Floor, j.Limits, j.Boards)...)

@@ -29,7 +29,7 @@ func TestAnyFloor(t *testing.T) {
 		f := floors{rand.New(rand.NewPCG(seed, 5))}
 		j := f.job(seed)
 		j.Boards.Tally = j.Boards.Tally[:rapid.IntRange(0, len(j.Boards.Tally)).Draw(t, "boards left")]
-		p := plan.Make(context.Background(), j)
+		p := plan.MakeWithin(context.Background(), j, light)
 		unfilled := 0
 		for _, r := range p.Lay.Runs {
 			if r.Unfilled == (len(r.Pieces) > 0) {
@@ -54,7 +54,7 @@ func TestAnyFloor(t *testing.T) {
 		if err := jobfile.WriteLay(&a, p.Lay); err != nil {
 			t.Fatal(err)
 		}
-		if err := jobfile.WriteLay(&b, plan.Make(context.Background(), j).Lay); err != nil || !bytes.Equal(a.Bytes(), b.Bytes()) {
+		if err := jobfile.WriteLay(&b, plan.MakeWithin(context.Background(), j, light).Lay); err != nil || !bytes.Equal(a.Bytes(), b.Bytes()) {
 			t.Fatalf("the same job gives other bytes (%v)", err)
 		}
 	})

@@ -11,16 +11,17 @@ import (
 // engine fills runs from a pile.
 type engine struct {
 	shop
-	ctx    context.Context
-	unit   tape.Length
-	rng    *rand.Rand
-	work   int
-	budget int
-	share  shares
-	t      paths
-	sign   tape.Length
-	stock  pile // all boards, before the first run
-	left   pile // what the last racking left
+	ctx       context.Context
+	unit      tape.Length
+	rng       *rand.Rand
+	work      int
+	budget    int
+	polishing int
+	share     shares
+	t         paths
+	sign      tape.Length
+	stock     pile // all boards, before the first run
+	left      pile // what the last racking left
 }
 
 // effort is how hard one attempt at a run tries.
@@ -62,12 +63,14 @@ func (e *engine) fill(r run, p pile, b behind) (out []placed, least tape.Length,
 func (e *engine) attempt(r run, p pile, b behind, least tape.Length, f effort) ([]placed, bool) {
 	var best []placed
 	cost := impossible
+	seen := map[tape.Length][]int64{}
 	for range f.shuffles {
 		items := e.pool(p.boards, f.pool)
 		for _, ps := range e.passes(r, p, items, b, least, f.precut) {
 			if e.spent() {
 				return best, best != nil
 			}
+			ps.seen = seen
 			list := slices.DeleteFunc(slices.Concat(items, p.tails), ps.uses)
 			if out, c, ok := ps.search(list, &e.t); ok && c < cost {
 				best, cost = out, c

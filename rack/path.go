@@ -21,8 +21,9 @@ type pass struct {
 	least  tape.Length // joint distance held to
 	behind behind
 	firsts []first
-	even   func(item) int64 // evenness price of an item
-	work   *int             // units of work spent: one for each place tried
+	even   func(item) int64        // evenness price of an item
+	seen   map[tape.Length][]int64 // joint costs by base, of one attempt
+	work   *int                    // units of work spent: one for each place tried
 }
 
 // finish is a way the run may end: from place at, after items tried before
@@ -45,9 +46,9 @@ type paths struct {
 
 func (t *paths) size(n, items int) {
 	if cap(t.cost) < n {
-		t.cost, t.first, t.bare, t.joint = make([]int64, n), make([]int32, n), make([]bool, n), make([]int64, n)
+		t.cost, t.first, t.bare = make([]int64, n), make([]int32, n), make([]bool, n)
 	}
-	t.cost, t.first, t.bare, t.joint = t.cost[:n], t.first[:n], t.bare[:n], t.joint[:n]
+	t.cost, t.first, t.bare = t.cost[:n], t.first[:n], t.bare[:n]
 	words := items * ((n + 63) / 64)
 	if cap(t.bits) < words {
 		t.bits = make([]uint64, words)
@@ -67,9 +68,7 @@ func (p *pass) search(items []item, t *paths) (out []placed, cost int64, ok bool
 		return nil, 0, false
 	}
 	t.size(n, len(items))
-	for k := range n {
-		t.joint[k] = p.jointAt(p.base + tape.Length(k)*p.unit)
-	}
+	t.joint = p.jointsAlong(n)
 	best := finish{cost: impossible}
 	for i, f := range p.firsts {
 		p.begin(f, i, n, t, &best)
@@ -83,6 +82,23 @@ func (p *pass) search(items []item, t *paths) (out []placed, cost int64, ok bool
 		return nil, 0, false
 	}
 	return p.trace(best, items, words, t), best.cost, true
+}
+
+// jointsAlong is the cost of a joint at each place, worked out once for all
+// passes from the same base.
+func (p *pass) jointsAlong(n int) []int64 {
+	if at, ok := p.seen[p.base]; ok && len(at) == n {
+		return at
+	}
+	at := make([]int64, n)
+	for k := range n {
+		at[k] = p.jointAt(p.base + tape.Length(k)*p.unit)
+	}
+	if p.seen != nil {
+		p.seen[p.base] = at
+	}
+	*p.work += n
+	return at
 }
 
 // jointAt is the cost of a joint at a place, impossible where none may be.

@@ -22,6 +22,7 @@ type Ask struct {
 	Boards    stock.Boards
 	Limits    limits.Limits
 	Seed      uint64
+	Polishing int // units of work for bettering a filled floor; 0: none
 	Budget    int // units of work, one for each place tried; 0: Budget
 	WoodFirst bool
 	Style     tape.Style
@@ -53,7 +54,7 @@ type filled struct {
 
 func newEngine(ctx context.Context, a Ask, ls []tape.Length) *engine {
 	e := &engine{
-		ctx: ctx, rng: rand.New(rand.NewPCG(a.Seed, 0x5eed)), budget: a.Budget, sign: 1,
+		ctx: ctx, rng: rand.New(rand.NewPCG(a.Seed, 0x5eed)), budget: a.Budget, polishing: a.Polishing, sign: 1,
 		shop: shop{
 			blade: a.Limits.Kerf.Value, shortest: a.Limits.ShortestPiece.Value,
 			jointMin: a.Limits.JointMin.Value, preferred: max(a.Limits.JointPreferred.Value, a.Limits.JointMin.Value),
@@ -105,7 +106,7 @@ func (e *engine) run(l row.Layout) []filled {
 func (e *engine) fillAll(runs []run) []filled {
 	out := e.greedy(runs)
 	if unfilled(out) == 0 || e.spent() {
-		return out
+		return e.polish(out)
 	}
 	if every, ok := e.everyWay(runs); ok {
 		return e.measured(every)
