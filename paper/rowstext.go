@@ -26,6 +26,7 @@ func RowsText(w io.Writer, p plan.Plan) error {
 		b.WriteString("\n")
 		rowText(&b, r, p, say)
 	}
+	yardstickText(&b, p)
 	_, err := io.WriteString(w, b.String())
 	return err
 }

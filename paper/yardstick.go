@@ -1,0 +1,228 @@
+package paper
+
+import (
+	"fmt"
+	"slices"
+	"sort"
+	"strings"
+
+	"strake/lay"
+	"strake/plan"
+	"strake/tape"
+)
+
+// What counts as a fault of looks. All are common craft figures, no source.
+const (
+	hReach       = 2 * tape.Inch  // H-joint: in line within this, one row between
+	stairReach   = 1 * tape.Inch  // stair-step: the same shift within this
+	stairLargest = 14 * tape.Inch // and no larger than this
+)
+
+// Yardsticks are what a board layout is worth beside its limits.
+type Yardsticks struct {
+	Joints        int         // end joints
+	H, Stairs     int         // H-joints; shifts repeated row after row
+	Cluster       int         // most joints in neighbouring rows that each lie under the preferred distance from the next
+	Mean          tape.Length // of the distances from each joint to the nearest in the row behind
+	First, Last   tape.Length // mean length of the pieces in the first and the last third of the rows
+	FewestBoards  int         // by length alone, the longest first
+	LengthLaid    tape.Length
+	OffcutsAtOnce int // most offcuts waiting to be used at one time
+}
+
+// YardsticksOf measures a layout from its pieces alone.
+func YardsticksOf(p plan.Plan) Yardsticks {
+	var y Yardsticks
+	strips := jointStrips(p.Lay)
+	var sum tape.Length
+	count := 0
+	for _, low := range sortedLows(strips) {
+		for _, x := range strips[low] {
+			y.Joints++
+			one, two := strips[low-p.Layout.Pitch], strips[low-2*p.Layout.Pitch]
+			if d, ok := nearestJoint(one, x); ok {
+				sum, count = sum+d, count+1
+			}
+			if d, ok := nearestJoint(two, x); ok && d <= hReach {
+				y.H++
+			}
+			y.Stairs += stairsAt(x, one, two)
+		}
+	}
+	if count > 0 {
+		y.Mean = sum / tape.Length(count)
+	}
+	y.Cluster = longestCluster(strips, p.Layout.Pitch, p.Job.Limits.JointPreferred.Value)
+	y.First, y.Last = thirds(p.Lay)
+	y.fewest(p.Lay)
+	y.OffcutsAtOnce = offcutsAtOnce(p.Lay)
+	return y
+}
+
+// jointStrips are the end joints by the low line of their row, sorted.
+func jointStrips(l lay.Lay) map[tape.Length][]tape.Length {
+	out := map[tape.Length][]tape.Length{}
+	for _, r := range l.Runs {
+		for i := 1; i < len(r.Pieces); i++ {
+			lo, _ := l.Pieces[r.Pieces[i]].Outline.Box()
+			out[r.Low] = append(out[r.Low], lo.X)
+		}
+	}
+	for _, at := range out {
+		slices.Sort(at)
+	}
+	return out
+}
+
+func sortedLows(strips map[tape.Length][]tape.Length) []tape.Length {
+	var out []tape.Length
+	for low := range strips {
+		out = append(out, low)
+	}
+	slices.Sort(out)
+	return out
+}
+
+func nearestJoint(at []tape.Length, x tape.Length) (tape.Length, bool) {
+	best := tape.Length(-1)
+	for _, a := range at {
+		if d := (a - x).Abs(); best < 0 || d < best {
+			best = d
+		}
+	}
+	return best, best >= 0
+}
+
+// stairsAt counts the joints one row back that x follows by a shift which they
+// follow in their turn.
+func stairsAt(x tape.Length, one, two []tape.Length) int {
+	n := 0
+	for _, a := range one {
+		shift := x - a
+		if shift.Abs() > stairLargest {
+			continue
+		}
+		if d, ok := nearestJoint(two, a-shift); ok && d <= stairReach {
+			n++
+		}
+	}
+	return n
+}
+
+// longestCluster is the longest chain of joints, each in the row after the one
+// before it and nearer to it than preferred.
+func longestCluster(strips map[tape.Length][]tape.Length, pitch, preferred tape.Length) int {
+	long := map[[2]tape.Length]int{}
+	best := 0
+	for _, low := range sortedLows(strips) {
+		for _, x := range strips[low] {
+			n := 1
+			for _, a := range strips[low-pitch] {
+				if (a - x).Abs() < preferred {
+					n = max(n, long[[2]tape.Length{low - pitch, a}]+1)
+				}
+			}
+			long[[2]tape.Length{low, x}] = n
+			best = max(best, n)
+		}
+	}
+	return best
+}
+
+// thirds are the mean lengths of the pieces in the first and the last third of
+// the rows.
+func thirds(l lay.Lay) (first, last tape.Length) {
+	rows := 0
+	for _, r := range l.Runs {
+		rows = max(rows, r.Row)
+	}
+	var sum, count [2]tape.Length
+	for _, r := range l.Runs {
+		k := -1
+		switch {
+		case 3*r.Row <= rows:
+			k = 0
+		case 3*r.Row > 2*rows:
+			k = 1
+		default:
+			continue
+		}
+		for _, id := range r.Pieces {
+			lo, hi := l.Pieces[id].Outline.Box()
+			sum[k], count[k] = sum[k]+hi.X-lo.X, count[k]+1
+		}
+	}
+	return sum[0] / max(1, count[0]), sum[1] / max(1, count[1])
+}
+
+// fewest is the bound on boards: the longest of all the boards there are, used
+// whole, until they reach the length laid.
+func (y *Yardsticks) fewest(l lay.Lay) {
+	var all []tape.Length
+	for _, b := range l.Boards {
+		all = append(all, b.Length)
+	}
+	for _, s := range l.Spare {
+		for range s.Count {
+			all = append(all, s.Length)
+		}
+	}
+	for _, p := range l.Pieces {
+		lo, hi := p.Outline.Box()
+		y.LengthLaid += hi.X - lo.X
+	}
+	sort.Slice(all, func(i, j int) bool { return all[i] > all[j] })
+	for sum := tape.Length(0); sum < y.LengthLaid && y.FewestBoards < len(all); y.FewestBoards++ {
+		sum += all[y.FewestBoards]
+	}
+}
+
+// offcutsAtOnce is the most boards that wait, cut once, for their other piece
+// to be laid.
+func offcutsAtOnce(l lay.Lay) int {
+	order := map[int][]int{} // board -> places in the order of laying
+	for _, r := range l.Runs {
+		for _, id := range r.Pieces {
+			b := l.Pieces[id].Board
+			order[b] = append(order[b], r.Order)
+		}
+	}
+	change := map[int]int{}
+	for _, at := range order {
+		if lo, hi := slices.Min(at), slices.Max(at); hi > lo {
+			change[lo]++
+			change[hi]--
+		}
+	}
+	var places []int
+	for k := range change {
+		places = append(places, k)
+	}
+	slices.Sort(places)
+	now, most := 0, 0
+	for _, k := range places {
+		now += change[k]
+		most = max(most, now)
+	}
+	return most
+}
+
+// yardstickText is the block at the foot of the row list.
+func yardstickText(b *strings.Builder, p plan.Plan) {
+	y, n := YardsticksOf(p), Count(p)
+	if y.Joints == 0 {
+		return
+	}
+	style := tape.Paper(p.Job.Unit)
+	b.WriteString("\nWhat this board layout is worth\n")
+	lines := []string{
+		fmt.Sprintf("%d end joints; to the nearest in the row behind %s on average, %s at the least; %d pairs nearer than %s", y.Joints,
+			style.Of(y.Mean), style.Of(n.Nearest), n.UnderPreferred, style.Of(p.Job.Limits.JointPreferred.Value)),
+		fmt.Sprintf("%d H-joints (in line within %s, one row between), %d stair-steps (the same shift within %s twice running), longest cluster %d", y.H, style.Of(hReach), y.Stairs, style.Of(stairReach), y.Cluster),
+		fmt.Sprintf("mean piece %s in the first third of the rows, %s in the last", style.Of(y.First), style.Of(y.Last)),
+		fmt.Sprintf("%d crosscuts; scrap and kerf %.2f %% of the floor; %d boards, by length alone no fewer than %d would do; at most %d offcuts lie about at once", n.Crosscuts, 100*n.Waste(), n.Boards, y.FewestBoards, y.OffcutsAtOnce),
+	}
+	for _, l := range lines {
+		wrap(b, l, "  - ", "    ")
+	}
+}
