@@ -28,6 +28,8 @@ var limitKeys = []struct {
 	{"flush_end", "The fine joint where a row ends flush against tile or stone.", within{0, 30 * mm}, func(l *limits.Limits) *limits.Figure { return &l.FlushEnd }},
 	{"flush_side", "The soft joint where a row lies flush beside tile or stone.", within{0, 30 * mm}, func(l *limits.Limits) *limits.Figure { return &l.FlushSide }},
 	{"transition_least", "The least gap under a transition.", within{0, 60 * mm}, func(l *limits.Limits) *limits.Figure { return &l.TransitionLeast }},
+	{"nailer_behind", "How much floor a nailer wants behind the tongue edge.", within{0, 1000 * mm}, func(l *limits.Limits) *limits.Figure { return &l.NailerBehind }},
+	{"nailer_ahead", "How much room a nailer and its mallet want ahead of the tongue edge.", within{0, 1000 * mm}, func(l *limits.Limits) *limits.Figure { return &l.NailerAhead }},
 	{"transition_greatest", "The greatest gap that a transition covers.", within{0, 60 * mm}, func(l *limits.Limits) *limits.Figure { return &l.TransitionGreatest }},
 }
 

@@ -31,6 +31,8 @@ type Limits struct {
 	FlushSide          Figure // row flush beside tile or stone: a soft joint
 	TransitionLeast    Figure // under a transition: least gap to the other floor
 	TransitionGreatest Figure // under a transition: greatest gap its flange covers
+	NailerBehind       Figure // a floor nailer wants so much floor behind the tongue edge
+	NailerAhead        Figure // and so much room ahead of it, for the mallet
 }
 
 // Where the default figures come from.
@@ -47,6 +49,7 @@ const (
 	srcFlush   = "common practice, no source: fine joint at tile or stone, cut in place"
 	srcSoft    = "from memory: soft joint (cork or sealant) of 1/4 in beside tile or stone; the maker's figure first"
 	srcTrans   = "from memory: a transition wants 3/8 in to either side and its flange covers 5/8 in; the maker's figure first"
+	srcNailer  = "from memory: a floor nailer with its mallet wants 8 in behind the tongue edge and 12 in ahead; try yours"
 )
 
 // MillShortest is the shortest piece a mill bundles (MFMA grading rules, also
@@ -77,5 +80,7 @@ func Default(face, thickness tape.Length) Limits {
 		FlushSide:          Figure{tape.Inch / 4, srcSoft},
 		TransitionLeast:    Figure{3 * tape.Eighth, srcTrans},
 		TransitionGreatest: Figure{5 * tape.Eighth, srcTrans},
+		NailerBehind:       Figure{8 * tape.Inch, srcNailer},
+		NailerAhead:        Figure{12 * tape.Inch, srcNailer},
 	}
 }

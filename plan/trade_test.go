@@ -65,7 +65,7 @@ func TestRippedRowsKeepTheRightEdge(t *testing.T) {
 			switch {
 			case r.Row == 1 && (q.Behind != lay.Ripped || q.Ahead != lay.Tongue || r.Fasten != lay.FaceNail),
 				r.Row == last && (q.Behind != lay.Groove || q.Ahead != lay.Ripped || r.Fasten != lay.FaceNail),
-				r.Row > 1 && r.Row < last && (q.Behind != lay.Groove || q.Ahead != lay.Tongue || r.Fasten != lay.Nailer):
+				r.Row > 1 && r.Row < last && (q.Behind != lay.Groove || q.Ahead != lay.Tongue || r.Fasten == lay.FaceNail):
 				t.Errorf("row %d: behind %s, ahead %s, %s", r.Row, q.Behind, q.Ahead, r.Fasten)
 			}
 			lo, hi := q.Outline.Box()

@@ -6,7 +6,6 @@ import (
 
 	"strake/finding"
 	"strake/floor"
-	"strake/lay"
 	"strake/limits"
 	"strake/plane"
 	"strake/room"
@@ -43,7 +42,7 @@ func layRows(f floor.Floor, b room.Built, d plane.Dir, from basis, pitch tape.Le
 	if n := len(l.Runs); n > 0 {
 		l.Rows = l.Runs[n-1].Row
 	}
-	l.zones()
+	l.zones(a, lim)
 	l.rips(p, a)
 	l.odd(p, a)
 	l.Why += fmt.Sprintf("; narrowest rip at a closing edge %s", style.Of(s.narrowest(pitch)))
@@ -68,29 +67,6 @@ func (p problem) wished(best tape.Length, s score, a floor.Aligned, b room.Built
 	}
 	f.Level, f.Do = finding.Warn, "The wish is not kept: it would leave a sliver. The best start is used instead."
 	return best, s, []finding.Finding{f}
-}
-
-// zones sets the fastening: first and last rows are face-nailed, the rest by
-// nailer (common practice, no source). First is every run with no row behind
-// it along half its length or more, as along a wall beside a doorway; last
-// likewise ahead.
-func (l *Layout) zones() {
-	for i := range l.Runs {
-		r := &l.Runs[i]
-		var behind, ahead tape.Length
-		for _, o := range l.Runs {
-			both := min(r.Right.Reach, o.Right.Reach) - max(r.Left.Reach, o.Left.Reach)
-			switch {
-			case o.High == r.Low:
-				behind += max(0, both)
-			case o.Low == r.High:
-				ahead += max(0, both)
-			}
-		}
-		if half := r.Length() / 2; behind <= half || ahead <= half {
-			r.Fasten = lay.FaceNail
-		}
-	}
 }
 
 // rips reads the rip at each closing edge off the offset.
