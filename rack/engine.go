@@ -64,6 +64,7 @@ func (e *engine) attempt(r run, p pile, b behind, least tape.Length, f effort) (
 	var best []placed
 	cost := impossible
 	seen := map[tape.Length][]int64{}
+	e.lying = len(p.heads) + len(p.tails)
 	for range f.shuffles {
 		items := e.pool(p.boards, f.pool)
 		for _, ps := range e.passes(r, p, items, b, least, f.precut) {
@@ -169,7 +170,8 @@ func (e *engine) cutFirst(r run, h item, length tape.Length, bonus int64) (first
 	lost := h.length() - length
 	keep := int64(0)
 	if loss := e.loss(r.nearMitre); h.groove && lost-loss >= e.shortest {
-		lost, keep = loss, keepCost
+		keep = e.keep(lost - loss)
+		lost = loss
 	}
 	part := h
 	part.from, part.groove = h.to-length, false
@@ -229,11 +231,13 @@ func (e *engine) single(r run, p pile, items []item) (out []placed, cost int64, 
 		} else if t.length() == length+near {
 			continue
 		}
-		lost := t.length() - length
+		lost, extra := t.length()-length, int64(0)
 		if t.tongue && t.length()-near-length-e.loss(r.farMitre) >= e.shortest {
+			left := t.length() - near - length - e.loss(r.farMitre)
 			lost = near + e.loss(r.farMitre)
+			extra = e.keep(left)
 		}
-		if c := e.waste(crosscut + lost); c < cost {
+		if c := e.waste(crosscut+lost) + extra; c < cost {
 			out, cost, ok = []placed{piece}, c, true
 		}
 	}

@@ -35,6 +35,7 @@ type shop struct {
 	tongue              tape.Length // of an end
 	pitch               tape.Length
 	woodFirst           bool
+	lying               int  // offcuts lying about already
 	scarce              bool // boards ran out once: nothing but their use counts
 }
 
@@ -46,6 +47,12 @@ func (s shop) loss(mitred bool) tape.Length {
 		return s.blade
 	}
 	return s.blade + tape.Length(math.Ceil(float64(s.blade)*math.Sqrt2)) + 1
+}
+
+// keep is the cost of an offcut that is kept: the more lie about already, the
+// less likely it is to be used.
+func (s shop) keep(length tape.Length) int64 {
+	return keepCost + s.waste(length)*int64(min(s.lying, heap))/heap
 }
 
 // pile is what is left to lay, in a fixed order.

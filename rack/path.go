@@ -219,7 +219,7 @@ func (p *pass) cutCost(it item, spare tape.Length) int64 {
 	lost := spare
 	keep := int64(0)
 	if loss := p.loss(p.r.farMitre); it.tongue && spare-loss >= p.shortest {
-		lost, keep = loss, keepCost
+		lost, keep = loss, p.keep(spare-loss)
 	}
 	return p.waste(crosscut+lost) + keep
 }

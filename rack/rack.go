@@ -32,6 +32,10 @@ type Ask struct {
 // machine, far more than a room takes.
 const Budget = 2_000_000_000
 
+// largeFloor is the work allowed on top for each place that joints could have:
+// some eight passes over a pool of boards.
+const largeFloor = 8 * 64
+
 // Lay fills every run of the layout it can and returns the floor board by
 // board. A cancelled search leaves the runs it did not reach unfilled and says
 // so.
@@ -62,7 +66,7 @@ func newEngine(ctx context.Context, a Ask, ls []tape.Length) *engine {
 		},
 	}
 	if e.budget == 0 {
-		e.budget = Budget
+		e.budget = Budget + largeFloor*int(need(a)/tape.Sixteenth)
 	}
 	if !(lay.Zone{Ahead: 1, Hand: a.Boards.Hand}).TongueRight() {
 		e.sign = -1
