@@ -160,13 +160,8 @@ func (s *side) rips() {
 		return
 	}
 	s.heading("Rips on the floor")
-	said := map[string]bool{}
-	for _, r := range s.d.p.Layout.Rips {
-		text := fmt.Sprintf("%s, row %d: %s", r.Edge, r.Row, words.RipWidths(r, s.d.p.Layout.Pitch, s.d.say))
-		if !said[text] {
-			s.para(text, tiny, 0)
-		}
-		said[text] = true
+	for _, r := range words.Rips(s.d.p, s.d.say) {
+		s.para(fmt.Sprintf("%s: row %d, %s", r.Edge, r.Row, r.Widths), tiny, 0)
 	}
 }
 

@@ -40,7 +40,7 @@ func (l *lister) rest(p lay.Piece) []string {
 // thin tells whether a part is too small to measure one way.
 func (l *lister) thin(part lay.Part) bool {
 	lo, hi := part.Outline.Box()
-	return l.say.Nil(hi.X-lo.X) || l.say.Nil(hi.Y-lo.Y)
+	return l.say.Of(hi.X-lo.X) == l.say.Of(0) || l.say.Nil(hi.Y-lo.Y)
 }
 
 // left names a part that is no piece, with its size.

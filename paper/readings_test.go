@@ -39,21 +39,76 @@ func crooked() plan.Plan {
 	return p
 }
 
-func TestReadingsText(t *testing.T) {
+func readingsText(t *testing.T, p plan.Plan) string {
+	t.Helper()
 	var b bytes.Buffer
-	if err := Readings(&b, crooked()); err != nil {
+	if err := Readings(&b, p); err != nil {
 		t.Fatal(err)
 	}
-	text := b.String()
-	for _, want := range []string{"A-C", `232-7/8"`, "to spare", "They agree", "corner B", "along its walls read"} {
+	return strings.Join(strings.Fields(b.String()), " ")
+}
+
+// Corner B opens by about 3 in over 144, so the 9-12-15 ft check reads long;
+// its walls B-C and D-A spread by about 4 in towards C and D.
+func TestReadingsText(t *testing.T) {
+	text := readingsText(t, crooked())
+	for _, want := range []string{
+		"A-C 232-7/8\"", "1 reading to spare", "So they agree.", "No reading more is needed.",
+		`shed, corner B: opens by 3" over 144"; 108" and 144" along its walls read 181`, "which: A-B, B-C",
+		`walls B-C and D-A: 4" over 144" out of parallel, nearer at B and A`,
+	} {
 		if !strings.Contains(text, want) {
 			t.Errorf("%q is missing in\n%s", want, text)
 		}
 	}
-	// Corner B opens by about 3 in over 144: the 9-12-15 ft check reads long.
-	for _, line := range strings.Split(text, "\n") {
-		if strings.Contains(line, "corner B") && (!strings.Contains(line, "opens by 3") || !strings.Contains(line, `108" and 144"`) || strings.Contains(line, `read 180" across`)) {
-			t.Errorf("corner B: %s", line)
+}
+
+// An inch too much in one diagonal: with one reading to spare all are
+// suspects, and are told first, the diagonal that a burnt inch explains ahead.
+func TestReadingsTextWrong(t *testing.T) {
+	p := crooked()
+	p.Job.Readings[4].Value += tape.Inch
+	p.Survey = survey.Adjust(p.Survey.Built.Sketch, p.Job.Readings, survey.Tape())
+	text := readingsText(t, p)
+	for _, want := range []string{"So a reading is wrong; it pulls the others", "suspect", "burnt inch", "Take next: ", "tells the suspects apart"} {
+		if !strings.Contains(text, want) {
+			t.Errorf("%q is missing in\n%s", want, text)
+		}
+	}
+	rows, rep := readingTable(p)
+	for i, k := range rep.Suspects {
+		if rows[i].name != p.Job.Readings[rep.Verdicts[k].Reading].Name() {
+			t.Errorf("line %d is %s", i, rows[i].name)
+		}
+	}
+}
+
+// Without diagonals nothing is checked, and a diagonal is what to read next.
+func TestReadingsTextUnchecked(t *testing.T) {
+	p := crooked()
+	p.Job.Readings = p.Job.Readings[:4]
+	p.Survey = survey.Adjust(p.Survey.Built.Sketch, p.Job.Readings, survey.Tape())
+	text := readingsText(t, p)
+	for _, want := range []string{"A-B 180\"", "unchecked", "nothing unchecked", "rests on square corners in place of 1 reading", "Take next: "} {
+		if !strings.Contains(text, want) {
+			t.Errorf("%q is missing in\n%s", want, text)
+		}
+	}
+}
+
+// The largest 3-4-5 triangle that fits: by feet or 20 cm, in a closet by less.
+func TestLegs(t *testing.T) {
+	const ft, cm = tape.Foot, tape.Centimetre
+	for _, tt := range []struct {
+		imperial          bool
+		short, long, a, b tape.Length
+	}{
+		{true, 10 * ft, 16 * ft, 9 * ft, 12 * ft}, {true, 3 * ft, 4 * ft, 3 * ft, 4 * ft}, {true, 2 * ft, 5 * ft, 3 * ft / 2, 2 * ft},
+		{true, ft, 2 * ft, 3 * ft / 4, ft}, {true, ft / 2, 9 * ft, 0, 0},
+		{false, 130 * cm, 400 * cm, 120 * cm, 160 * cm}, {false, 60 * cm, 80 * cm, 60 * cm, 80 * cm}, {false, 40 * cm, 80 * cm, 30 * cm, 40 * cm},
+	} {
+		if a, b := legs(tt.imperial, tt.short, tt.long); a != tt.a || b != tt.b {
+			t.Errorf("%v by %v: %v and %v", tt.short, tt.long, a, b)
 		}
 	}
 }

@@ -81,22 +81,11 @@ func newLister(p plan.Plan) *lister {
 func (l *lister) row(r lay.Run) Row {
 	lo, hi := r.Outline.Box()
 	out := Row{Name: words.Row(r), Order: r.Order, Length: hi.X - lo.X, Fasten: words.Fasten(r.Fasten), Unfilled: r.Unfilled}
-	out.Left, out.Right = l.end(lo.X, r.LeftEnd), l.end(hi.X, r.RightEnd)
+	out.Left, out.Right = l.end(lo.X, r, r.LeftEnd), l.end(hi.X, r, r.RightEnd)
 	for i := range r.Pieces {
 		out.Pieces = append(out.Pieces, l.piece(r, i))
 	}
 	l.width(&out, r)
-	return out
-}
-
-func (l *lister) end(at tape.Length, e lay.EndRange) End {
-	out := End{At: at - l.zero, Edge: e.Edge, InPlace: e.InPlace}
-	for _, f := range l.p.Aligned.Edges {
-		if f.Name == e.Edge && !f.Beside {
-			out.Meets = words.Meets(f, l.say)
-			break
-		}
-	}
 	return out
 }
 

@@ -22,6 +22,7 @@ func RowsText(w io.Writer, p plan.Plan) error {
 	}
 	wrap(&b, "Left and right are those of the drawing; a place along a row is measured from the left-most end of the boards. "+
 		"Boards are counted from 1. A rip has two figures: its width on the floor, and what the saw is set to.", "", "")
+	ripsText(&b, p, say)
 	for _, r := range Rows(p) {
 		b.WriteString("\n")
 		rowText(&b, r, p, say)
@@ -29,6 +30,24 @@ func RowsText(w io.Writer, p plan.Plan) error {
 	yardstickText(&b, p)
 	_, err := io.WriteString(w, b.String())
 	return err
+}
+
+// ripsText lists how wide the rows along the closing edges are.
+func ripsText(b *strings.Builder, p plan.Plan, say words.Lengths) {
+	rips := words.Rips(p, say)
+	if len(rips) == 0 {
+		return
+	}
+	title := "\nRips on the floor"
+	for _, r := range p.Layout.Rips {
+		if r.SD > 0 {
+			title = "\nRips on the floor; ± is what readings and row width leave in doubt (two standard deviations)"
+		}
+	}
+	b.WriteString(title + "\n")
+	for _, r := range rips {
+		wrap(b, fmt.Sprintf("%s: row %d, %s", r.Edge, r.Row, r.Widths), "  - ", "    ")
+	}
 }
 
 func rowText(b *strings.Builder, r Row, p plan.Plan, say words.Lengths) {
@@ -52,6 +71,9 @@ func rowText(b *strings.Builder, r Row, p plan.Plan, say words.Lengths) {
 func widths(r Row, say words.Lengths) string {
 	if r.Kind == "full width" {
 		return r.Kind
+	}
+	if say.Rip(r.WidthLeft) == say.Rip(r.WidthRight) {
+		return r.Kind + ": " + say.Rip(r.WidthLeft)
 	}
 	return fmt.Sprintf("%s: %s at the left, %s at the right", r.Kind, say.Rip(r.WidthLeft), say.Rip(r.WidthRight))
 }

@@ -3,7 +3,6 @@ package paper
 import (
 	"fmt"
 	"math"
-	"slices"
 	"strings"
 
 	"strake/finding"
@@ -126,11 +125,8 @@ func (s *summary) rows() string {
 // rips are the rows along the closing edges, each way they come once.
 func (s *summary) rips() []string {
 	var out []string
-	for _, r := range s.p.Layout.Rips {
-		text := fmt.Sprintf("%s: row %d, %s", r.Edge, r.Row, words.RipWidths(r, s.p.Layout.Pitch, s.say))
-		if !slices.Contains(out, text) {
-			out = append(out, text)
-		}
+	for _, r := range words.Rips(s.p, s.say) {
+		out = append(out, fmt.Sprintf("%s: row %d, %s", r.Edge, r.Row, r.Widths))
 	}
 	return out
 }
