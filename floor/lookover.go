@@ -2,6 +2,7 @@ package floor
 
 import (
 	"fmt"
+	"strings"
 
 	"strake/finding"
 	"strake/plane"
@@ -95,5 +96,13 @@ func stayInside(b room.Built, s room.Stay) []finding.Finding {
 	}
 	return []finding.Finding{{Level: finding.Stop, Rule: "what stays lies in a room", Where: s.Name,
 		Measured: "more than half of it lies outside every room",
-		Do:       "Check from which corner it was measured, and the readings to it."}}
+		Do:       setOutAgain(s)}}
+}
+
+// setOutAgain says what to measure again of something that stays.
+func setOutAgain(s room.Stay) string {
+	if len(s.Corners) > 0 {
+		return "Measure " + strings.Join(s.Corners, ", ") + " again, each from two corners of the room, and check the names of these corners."
+	}
+	return "Measure along wall " + s.Wall.String() + " from " + s.From + " to its near side again, then its width and depth, and check from which corner it was measured."
 }

@@ -14,7 +14,7 @@ import (
 func (n *names) doorways() {
 	for i := range n.j.Sketch.Doorways {
 		w := &n.j.Sketch.Doorways[i]
-		path := at("doorways", w.Name)
+		path, before := at("doorways", w.Name), len(n.d.errs)
 		if n.wall(at(path, "wall"), w.Wall) {
 			n.end(at(path, "from"), w.From, w.Wall)
 			n.reach(at(path, "width"), "the doorway", w.Wall, w.At+w.Width)
@@ -25,7 +25,36 @@ func (n *names) doorways() {
 		} else {
 			n.threshold(path, w)
 		}
+		if len(n.d.errs) == before {
+			n.gone(*w)
+		}
 	}
+}
+
+// gone checks that no point lies in an opening: there is no wall to mark.
+func (n *names) gone(w room.Doorway) {
+	for _, p := range n.j.Sketch.Points {
+		if n.within(p, w.Wall, w.From, w.At, w.Width) || w.Beyond == room.BeyondRoom && n.within(p, w.OtherWall, w.OtherFrom, w.OtherAt, w.Width) {
+			n.d.failPath(at("points", p.Name, "at"), "this point lies in the opening of “"+w.Name+"”, where there is no wall to mark", tape.Paper(n.j.Unit).Of(p.At)+" from "+p.From, "a place beside its jambs")
+		}
+	}
+}
+
+// within tells whether a point lies between the jambs of an opening, as far as
+// the job says: measured from the other corner, the wall must have been read.
+func (n *names) within(p room.Point, w room.Wall, from string, at, width tape.Length) bool {
+	if !sameWall(p.Wall, w) || width == 0 {
+		return false
+	}
+	x := p.At
+	if p.From != from {
+		l, ok := n.read(w)
+		if !ok {
+			return false
+		}
+		x = l - x
+	}
+	return x > at && x < at+width
 }
 
 // otherSide checks where a doorway comes out in another room.
@@ -101,7 +130,7 @@ func (n *names) stayCorners(path string, s room.Stay) {
 		if _, corner := n.roomOf[c]; corner || n.points[c] {
 			continue
 		}
-		if n.reached(c) < 2 {
+		if n.reached(c) < 2 && !n.d.sketch {
 			n.d.failPath(at(path, "corners"), "too few readings reach corner “"+c+"” to place it", c, "two readings from it at least, to corners or points that are known")
 		}
 	}
@@ -121,7 +150,7 @@ func (n *names) reached(c string) int {
 // stayFromWall checks a thing set out from a wall.
 func (n *names) stayFromWall(path string, s room.Stay) {
 	for _, k := range []string{"from", "at", "width", "depth"} {
-		if !n.d.given(at(path, k)) {
+		if !n.d.given(at(path, k)) && (k == "from" || !n.d.sketch) {
 			n.d.failPath(path+keyOf, "“"+k+"” is missing", "", k+", as it is set out from a wall")
 		}
 	}

@@ -104,21 +104,23 @@ func (n *names) pointsOnWalls() {
 	}
 }
 
-// readings checks that both ends of each reading exist.
+// readings checks that both ends of each reading and of each guess exist.
 func (n *names) readings() {
+	n.ends("readings", n.j.Readings)
+	n.ends("rough", n.j.rough)
+}
+
+func (n *names) ends(under string, rs []survey.Reading) {
 	done := map[string]bool{}
-	for _, r := range n.j.Readings {
+	for _, r := range rs {
 		if r.Kind != survey.Between {
 			continue
 		}
-		key := at("readings", room.Wall{r.From, r.To}.String()) + keyOf
+		key := at(under, room.Wall{r.From, r.To}.String()) + keyOf
 		if !done[key] {
 			done[key] = true
 			n.place(key, r.From)
 			n.place(key, r.To)
 		}
-	}
-	if len(n.j.Readings) == 0 && !n.d.sketch && n.d.given("readings") && len(n.d.errs) == 0 {
-		n.d.failPath("readings", "there is no reading", "", "the length and the width of the room at least, such as A-B: 12' 7\"")
 	}
 }

@@ -20,7 +20,7 @@ type decoder struct {
 	errs   Errors
 	at     map[string]*token.Token // where each value stands, by its path
 	lost   bool                    // a named thing was dropped, so names may be missing
-	sketch bool                    // only the rooms are asked for
+	sketch bool                    // read for what is to be measured
 	path   string                  // of the value being read: doorways.hall.width
 }
 
@@ -29,9 +29,16 @@ func newDecoder(name string, data []byte) *decoder {
 	return &decoder{file: name, lines: strings.Split(text, "\n"), unit: tape.UnitInch, at: map[string]*token.Token{}}
 }
 
-// spares tells whether a key that has to be there may be missing this time.
+// spares tells whether a key that has to be there may be missing this time: in
+// a sketch, the boards and what the tape says of doorways.
 func (d *decoder) spares(key string) bool {
-	return d.sketch && d.path == "" && (key == "boards" || key == "readings")
+	if !d.sketch {
+		return false
+	}
+	if strings.HasPrefix(d.path, "doorways"+sep) {
+		return key == "at" || key == "width" || key == "thickness"
+	}
+	return d.path == "" && key == "boards"
 }
 
 // fail records an error at a token.

@@ -37,7 +37,7 @@ var jobTable = table[draft]{
 		unitField().or("in"),
 		each("rooms", "The rooms and closets that get this floor.", "room", roomTable, addRoom).must(),
 		each("points", "Named places on walls, to read distances to.", "point", pointTable, addPoint),
-		readingsField().must(),
+		readingsField().or("none yet: strake measure says which to take"),
 		roughField(),
 		list("offsets", "Distances of a corner or point from the line of a wall, square to it.", "reading", offsetTable, addSquare(survey.Off)),
 		list("along", "Distances along a wall to the place square below a corner or point.", "reading", alongTable, addSquare(survey.Along)),

@@ -2,9 +2,11 @@ package jobfile
 
 import (
 	"fmt"
+	"slices"
 
 	"strake/finding"
 	"strake/job"
+	"strake/room"
 	"strake/stock"
 	"strake/survey"
 	"strake/tape"
@@ -28,18 +30,40 @@ func ReadJob(name string, data []byte) (job.Job, []finding.Finding, error) {
 	return j.Job, odd(d, &j), nil
 }
 
-// ReadSketch reads a job for its rooms: boards and readings may be missing. It
-// returns the guesses under “rough” beside the job.
-func ReadSketch(name string, data []byte) (job.Job, []survey.Reading, error) {
+// Sketch is a job before it was measured.
+type Sketch struct {
+	Job      job.Job          // its boards may be missing, and figures of doorways and of what stays
+	Rough    []survey.Reading // guesses
+	Unplaced []string         // doorways with figures missing: these are 0
+}
+
+// ReadSketch reads a job for what is to be measured in it: boards, and figures
+// of doorways and of what stays, may be missing. Errors are those of ReadJob.
+func ReadSketch(name string, data []byte) (Sketch, error) {
 	d := newDecoder(name, data)
 	d.sketch = true
 	j := draft{Job: job.Job{Unit: tape.UnitInch, Seed: 1, Name: name, Tape: survey.Tape()}}
 	d.read(data, &j)
 	oneStep(j.Readings)
 	if errs := d.errs.sorted(); len(errs) > 0 {
-		return j.Job, nil, errs
+		return Sketch{Job: j.Job}, errs
 	}
-	return j.Job, j.rough, nil
+	return Sketch{Job: j.Job, Rough: j.rough, Unplaced: d.unplaced(j.Sketch.Doorways)}, nil
+}
+
+// unplaced names the doorways that have figures missing.
+func (d *decoder) unplaced(ws []room.Doorway) []string {
+	var out []string
+	for _, w := range ws {
+		keys := []string{at("doorways", w.Name, "at"), at("doorways", w.Name, "width"), at("doorways", w.Name, "thickness")}
+		if w.Beyond == room.BeyondRoom {
+			keys = append(keys, at("doorways", w.Name, "beyond", "at"))
+		}
+		if slices.ContainsFunc(keys, func(k string) bool { return !d.given(k) }) {
+			out = append(out, w.Name)
+		}
+	}
+	return out
 }
 
 // oneStep gives every reading the finest step that any was written to: one

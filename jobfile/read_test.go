@@ -268,6 +268,8 @@ var mistakes = []struct {
 	{"name: The whole form", "name: {", "", "", ""},
 	{"strake: 1\n", "", "name: The whole form\nunit", "“strake” is missing", "number 1"},
 	{"points:\n", "points:\n  A: {wall: A-B, from: B, at: 12}\n", "A: {wall", "name of a corner", "no corner has"},
+	{"  P: {wall: A-B, from: B, at: 12}", "  P: {wall: A-B, from: B, at: 120}", "120}", "in the opening of “arch”", "beside its jambs"},
+	{"  P: {wall: A-B, from: B, at: 12}", "  P: {wall: L-K, from: L, at: 30}", "30}", "in the opening of “arch”", "beside its jambs"},
 	{"points:\n", "points:\n  P-1: {wall: A-B, from: B, at: 12}\n", "P-1", "no dash", "P1"},
 	{"nook:", "a room with a name that no list and no drawing has space for:", "a room with", "no name for a room", "1 to 40"},
 	{"A-B: 144", "A-B: 144\n  ? [x]\n  : 3", ": 3", "not a job file's form", "key: value"},

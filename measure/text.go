@@ -10,39 +10,42 @@ import (
 func (s Sheet) Text(w io.Writer) error {
 	var b strings.Builder
 	title := s.Ask.Name + ": what to measure"
-	fmt.Fprintf(&b, "%s\n%s\n\n", title, strings.Repeat("=", len([]rune(title))))
-	if s.Guessed {
-		b.WriteString("No size is known yet, so every wall was taken for 3 m. Give guesses under “rough”\nfor a better order.\n\n")
-	}
-	for i, l := range s.Lines {
-		fmt.Fprintf(&b, "[ ] %2d  %-44s ______________\n", i+1, l.What)
-		fmt.Fprintf(&b, "        %s%s\n", l.Why, hookText(l))
-	}
-	if len(s.Openings) > 0 {
-		b.WriteString("\nDoorways and what stays\n")
-		for _, l := range s.Openings {
-			fmt.Fprintf(&b, "[ ]     %-68s ______________\n", l.What)
+	fmt.Fprintf(&b, "%s\n%s\n", title, strings.Repeat("=", len([]rune(title))))
+	number := 0
+	for _, sec := range s.Sections {
+		fmt.Fprintf(&b, "\n%s\n", sec.Title)
+		fold(&b, sec.Note, "  ", "  ", 88)
+		for _, l := range sec.Lines {
+			number++
+			fmt.Fprintf(&b, "[ ] %3d  %-42s ______________  %s\n", number, l.What, l.beside())
 		}
 	}
-	if s.Unmet != "" {
-		fmt.Fprintf(&b, "\nNot all can be checked: %s.\n", s.Unmet)
-	}
-	b.WriteString("\nHow\n")
-	for _, h := range How {
-		fold(&b, h, "  - ", "    ", 88)
-	}
+	list(&b, "What each check buys", s.Buys)
+	list(&b, "Mind", s.Notes)
+	list(&b, "How", How)
 	_, err := io.WriteString(w, b.String())
 	return err
 }
 
-func hookText(l Line) string {
+// beside is what stands beside a line: why, and where to hook the tape.
+func (l Line) beside() string {
 	if l.Hook == "" {
-		return ""
+		return l.Why
 	}
-	return "; hook at " + l.Hook
+	return l.Why + "; hook at " + l.Hook
 }
 
-// fold writes text in lines of at most width runes.
+func list(b *strings.Builder, title string, lines []string) {
+	if len(lines) == 0 {
+		return
+	}
+	b.WriteString("\n" + title + "\n")
+	for _, h := range lines {
+		fold(b, h, "  - ", "    ", 88)
+	}
+}
+
+// fold writes text in lines of at most width runes; nothing for no text.
 func fold(b *strings.Builder, text, first, rest string, width int) {
 	line := first
 	for _, w := range strings.Fields(text) {
@@ -52,5 +55,7 @@ func fold(b *strings.Builder, text, first, rest string, width int) {
 		}
 		line += w + " "
 	}
-	b.WriteString(strings.TrimRight(line, " ") + "\n")
+	if line = strings.TrimRight(line, " "); line != "" && text != "" {
+		b.WriteString(line + "\n")
+	}
 }

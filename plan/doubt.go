@@ -120,7 +120,17 @@ func (p *Plan) settle(r row.Rip) string {
 	if next, _ := p.Survey.NextReading(p.Job.Readings); next != "" && p.Survey.Redundant < 0 {
 		return fmt.Sprintf("Measure %s, and the width from %s to %s at both ends.", next, from, to)
 	}
+	if p.apart(start, r.Index) {
+		return fmt.Sprintf("No tape reaches from %s to %s. Snap the line of a row through the doorway, and measure from it to %s at both ends before that row is ripped.", from, to, to)
+	}
 	return fmt.Sprintf("Measure the width from %s to %s at both ends, square to the rows.", from, to)
+}
+
+// apart tells whether the start edge and another lie in different rooms.
+func (p *Plan) apart(start, edge int) bool {
+	i, _, ok := p.Built.FindWall(p.Floor.Edges[p.Layout.Rips[start].Index].Wall)
+	j, _, ok2 := p.Built.FindWall(p.Floor.Edges[edge].Wall)
+	return ok && ok2 && i != j
 }
 
 // bowFinding says what a bowed wall beside the rows asks for.

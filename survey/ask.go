@@ -2,6 +2,7 @@ package survey
 
 import (
 	"fmt"
+	"slices"
 
 	"strake/room"
 	"strake/tape"
@@ -11,6 +12,7 @@ import (
 type Ask struct {
 	Reading Reading      // without its value
 	Marks   []room.Point // points to mark on the walls first
+	Through string       // the doorway it is pulled through, "" inside one room
 }
 
 // Name is the ask in words: A-C, or "from wall A-B, 90" from A, to C".
@@ -40,8 +42,9 @@ type candidate struct {
 	room int
 }
 
-// candidates are the readings that could still be taken in each room: between
-// corners that see each other, and from the middle of walls.
+// candidates are the readings that could still be taken: in each room between
+// corners that see each other and from the middle of walls, and from room to
+// room through doorways.
 func (r Result) candidates(net *net, x []float64, rs []Reading, step tape.Length) []candidate {
 	read := map[[2]string]bool{}
 	for _, v := range rs {
@@ -50,34 +53,47 @@ func (r Result) candidates(net *net, x []float64, rs []Reading, step tape.Length
 		}
 	}
 	var out []candidate
-	for k, rm := range r.Built.Rooms {
-		ring := rm.Ring()
-		spots := r.corners(ring)
-		if len(ring) <= manyCorners {
-			spots = append(spots, r.middles(net, rm, step)...)
-		}
-		for i, p := range spots {
-			for j, q := range spots[i+1:] {
-				if read[[2]string{p.name, q.name}] || !r.tie(ring, p, q) {
-					continue
-				}
-				if i == 0 && j+2 == len(ring) {
-					p, q = q, p // the last wall, as it is named
-				}
-				a := askOf(p, q, step)
-				if o, ok := net.reading(-1, a.Reading, r.model); ok {
-					out = append(out, candidate{a, net.sparse(o, net.gradient(o, x)), o.sd, k})
-				}
-			}
+	add := func(p, q spot, room int, through string) {
+		a := askOf(p, q, step)
+		a.Through = through
+		if o, ok := net.reading(-1, a.Reading, r.model); ok && !read[[2]string{p.name, q.name}] {
+			out = append(out, candidate{a, net.sparse(o, net.gradient(o, x)), o.sd, room})
 		}
 	}
+	spots := make([][]spot, len(r.Built.Rooms))
+	for k, rm := range r.Built.Rooms {
+		ring := rm.Ring()
+		spots[k] = r.corners(ring)
+		spots[k] = append(spots[k], r.points(ring)...)
+		if len(ring) <= manyCorners {
+			spots[k] = append(spots[k], r.middles(net, rm, step)...)
+		}
+		r.pairs(ring, spots[k], func(p, q spot) { add(p, q, k, "") })
+	}
+	r.throughDoorways(spots, add)
 	return out
 }
 
-// tie tells whether a reading between two spots says something: a wall from
+// pairs are the pairs of spots in a room that a reading between says something
+// of, the last wall named as the others are, the way round.
+func (r Result) pairs(ring []string, spots []spot, add func(p, q spot)) {
+	for i, p := range spots {
+		for j, q := range spots[i+1:] {
+			switch {
+			case !r.tells(ring, p, q):
+			case i == 0 && j+2 == len(ring):
+				add(q, p)
+			default:
+				add(p, q)
+			}
+		}
+	}
+}
+
+// tells tells whether a reading between two spots says something: a wall from
 // corner to corner, or what sees each other across the room.
-func (r Result) tie(ring []string, p, q spot) bool {
-	if p.name == q.name || sameWall(p, q) && (p.mark != nil || q.mark != nil) {
+func (r Result) tells(ring []string, p, q spot) bool {
+	if p.name == q.name || sameWall(p, q) && (p.onWall() || q.onWall()) {
 		return false
 	}
 	return r.sees(ring, p, q)
@@ -97,6 +113,9 @@ func askOf(p, q spot, step tape.Length) Ask {
 // give readings enough.
 const manyCorners = 16
 
+// shortWall is the longest wall (mm) that gets no mark in its middle.
+const shortWall = 600
+
 // middles are marks in the middle of a room's walls, at a whole inch or
 // centimetre, entered in the net as points.
 func (r Result) middles(net *net, rm room.Room, step tape.Length) []spot {
@@ -105,15 +124,48 @@ func (r Result) middles(net *net, rm room.Room, step tape.Length) []spot {
 	for i, c := range ring {
 		w := room.Wall{c, ring[(i+1)%len(ring)]}
 		length := r.Built.At[w[1]].Sub(r.Built.At[w[0]]).Len()
-		if length < 900 {
+		if length < shortWall {
 			continue
 		}
-		at := tape.Nearest(ticks(length/2), wholeStep(step))
+		at, ok := r.markAt(w, length/2, step, func(tape.Length) bool { return true })
+		if !ok || r.pointNear(w, at) {
+			continue
+		}
 		p := room.Point{Name: net.freeName(), Wall: w, From: c, At: at}
 		net.points[p.Name] = p
 		out = append(out, spot{name: p.Name, at: net.at(p.Name, r.x), walls: []room.Wall{w}, mark: &p})
 	}
 	return out
+}
+
+// points are the points on a room's walls that are marked already.
+func (r Result) points(ring []string) []spot {
+	var out []spot
+	for _, p := range r.Built.Points {
+		if _, ok := r.net.points[p.Name]; !ok {
+			continue
+		}
+		_, ccw, _ := r.Built.FindWall(p.Wall)
+		if i := slices.Index(ring, ccw[0]); i >= 0 && ring[(i+1)%len(ring)] == ccw[1] {
+			out = append(out, spot{name: p.Name, at: r.Built.At[p.Name], walls: []room.Wall{ccw}, marked: true})
+		}
+	}
+	return out
+}
+
+// nearMark is how near (mm) two marks on a wall are one.
+const nearMark = 100
+
+// pointNear tells whether a point is marked already within a hand of a place on
+// a wall, its room at the left.
+func (r Result) pointNear(w room.Wall, at tape.Length) bool {
+	q, _ := r.square(w, at)
+	for _, p := range r.Built.Points {
+		if _, ccw, ok := r.Built.FindWall(p.Wall); ok && ccw == w && r.Built.At[p.Name].Sub(q).Len() < nearMark {
+			return true
+		}
+	}
+	return false
 }
 
 // wholeStep is the unit that marks are set out in.
@@ -124,14 +176,17 @@ func wholeStep(step tape.Length) tape.Length {
 	return 10 * tape.Millimetre
 }
 
-// freeName is the first number that is no name yet.
+// freeName is the first of P1, P2 ... that is no name yet.
 func (n *net) freeName() string {
 	for i := 1; ; i++ {
-		if name := fmt.Sprint(i); !n.known(name) {
+		if name := markName(i); !n.known(name) {
 			return name
 		}
 	}
 }
+
+// markName is the name of the i-th mark on a wall.
+func markName(i int) string { return fmt.Sprintf("P%d", i) }
 
 // with is a net that further points may be entered in.
 func (n *net) with() *net {

@@ -78,7 +78,7 @@ func (r Result) detours(rs []Reading, style tape.Style) []finding.Finding {
 		if long <= 4*r.trust(v)*math.Sqrt2+1 || via[a][b] < 0 {
 			continue
 		}
-		legs := leg(names, via, a, b)
+		legs := asWritten(leg(names, via, a, b), rs)
 		out = append(out, finding.Finding{Level: finding.Stop, Rule: "readings that can close", Where: strings.Join(append([]string{rs[i].Name()}, legs...), ", "),
 			Measured: fmt.Sprintf("%s is %s, and the way round by %s is %s shorter", v.Name(), style.Of(v.Value), strings.Join(legs, " and "), style.Of(ticks(long))),
 			Limit:    "a straight line is the shortest way",
@@ -132,6 +132,18 @@ func shorten(dist [][]float64, via [][]int) {
 			}
 		}
 	}
+}
+
+// asWritten names legs as their readings do: C-A for A-C.
+func asWritten(legs []string, rs []Reading) []string {
+	for i, l := range legs {
+		for _, v := range rs {
+			if v.Kind == Between && v.To+"-"+v.From == l {
+				legs[i] = v.Name()
+			}
+		}
+	}
+	return legs
 }
 
 func leg(names []string, via [][]int, a, b int) []string {

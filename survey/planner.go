@@ -95,8 +95,10 @@ func (p *planner) take(k int) {
 	p.used[k] = true
 }
 
-// plain tells whether candidate k needs no mark on a wall.
-func (p *planner) plain(k int) bool { return len(p.cands[k].ask.Marks) == 0 }
+// plain tells whether candidate k needs no mark on a wall and no doorway.
+func (p *planner) plain(k int) bool {
+	return len(p.cands[k].ask.Marks) == 0 && p.cands[k].ask.Through == ""
+}
 
 // vague is the doubt, in a candidate's own deviations squared, above which the
 // readings so far do not fix it: loosened squares leave hundreds of deviations,
@@ -105,7 +107,7 @@ const vague = 20 * 20
 
 // mostInDoubt is the unused candidate that the readings so far fix least, and
 // its standard deviation in mm; -1 when all are fixed. Walls come before
-// diagonals, diagonals before marks on walls.
+// diagonals, diagonals before marks on walls and readings through doorways.
 func (p *planner) mostInDoubt() (int, float64) {
 	best, worst := -1, 0.0
 	for k := range p.cands {

@@ -1,12 +1,8 @@
 package survey
 
-import (
-	"fmt"
+import "strake/room"
 
-	"strake/room"
-)
-
-// renumber numbers the marks of a sheet from 1 in the order of the walk, one
+// renumber names the marks of a sheet from P1 in the order of the walk, one
 // number a place, past names that are taken.
 func renumber(s Sheet, n *net) {
 	names := map[room.Point]string{}
@@ -18,8 +14,8 @@ func renumber(s Sheet, n *net) {
 			place := p
 			place.Name = ""
 			for names[place] == "" {
-				if next++; !n.known(fmt.Sprint(next)) {
-					names[place] = fmt.Sprint(next)
+				if next++; !n.known(markName(next)) {
+					names[place] = markName(next)
 				}
 			}
 			old[p.Name] = names[place]

@@ -19,9 +19,13 @@ func (r Result) Findings(rs []Reading, style tape.Style) []finding.Finding {
 	}
 	out = append(out, r.twice(style)...)
 	out = append(out, r.detours(rs, style)...)
+	cannot := len(out) > len(r.Apart)
 	loose := r.loose(rs, style)
 	out = append(out, loose...)
 	rep := r.Report(rs)
+	if !r.Converged && cannot {
+		return out // and why no shape fits is said already
+	}
 	if !r.Converged {
 		return append(out, r.noShape(rs, rep, style)...)
 	}

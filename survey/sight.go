@@ -10,11 +10,15 @@ import (
 
 // spot is where a tape can be held: a corner, or a point on a wall.
 type spot struct {
-	name  string
-	at    plane.XY
-	walls []room.Wall // it lies on, counter-clockwise
-	mark  *room.Point // a point still to be marked
+	name   string
+	at     plane.XY
+	walls  []room.Wall // it lies on, counter-clockwise
+	mark   *room.Point // a point still to be marked
+	marked bool        // a point marked already
 }
+
+// onWall tells whether a spot is no corner.
+func (s spot) onWall() bool { return s.marked || s.mark != nil }
 
 // sees tells whether a tape can be pulled straight from p to q inside a room.
 // Walls that p or q lie on do not stand in the way; two spots on one wall see

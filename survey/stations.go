@@ -9,7 +9,8 @@ import (
 )
 
 // stations are the widths where rows close: from three marks on the wall, at an
-// eighth of its length from each end and in the middle, square across.
+// eighth of its length from each end and in the middle, square across, and from
+// two more through each doorway across, near its jambs.
 func (r Result) stations(net *net, w Want) []candidate {
 	var out []candidate
 	for _, wall := range w.Closing {
@@ -17,34 +18,122 @@ func (r Result) stations(net *net, w Want) []candidate {
 		if !ok {
 			continue
 		}
-		a, b := r.Built.At[ccw[0]], r.Built.At[ccw[1]]
-		for _, part := range []float64{0.125, 0.5, 0.875} {
-			at := tape.Nearest(ticks(part*b.Sub(a).Len()), wholeStep(w.Step))
-			facing, ok := r.facing(r.Built.Rooms[k], ccw, at.Millimetres())
-			if !ok {
-				continue
+		add := func(at tape.Length, far room.Wall, through string) {
+			if r.widthTaken(w.Have, ccw, at, far) {
+				return
 			}
 			p := room.Point{Name: net.freeName(), Wall: ccw, From: ccw[0], At: at}
 			net.points[p.Name] = p
-			ask := Ask{Reading: Reading{From: p.Name, Kind: Width, Wall: facing, Value: 1, Step: w.Step}, Marks: []room.Point{p}}
+			ask := Ask{Reading: Reading{From: p.Name, Kind: Width, Wall: far, Value: 1, Step: w.Step}, Marks: []room.Point{p}, Through: through}
 			if o, ok := net.reading(-1, ask.Reading, r.model); ok {
 				out = append(out, candidate{ask, net.sparse(o, net.gradient(o, r.x)), o.sd, k})
 			}
+		}
+		length := r.Built.At[ccw[1]].Sub(r.Built.At[ccw[0]]).Len()
+		for _, part := range []float64{0.125, 0.5, 0.875} {
+			r.across(k, ccw, part*length, w.Step, add)
+		}
+		for _, d := range r.Built.Doorways {
+			r.acrossThrough(k, ccw, d, w.Step, add)
 		}
 	}
 	return out
 }
 
-// facing is the wall that a tape meets first, pulled square from a place on a
-// wall.
-func (r Result) facing(rm room.Room, w room.Wall, at float64) (room.Wall, bool) {
-	a, d := r.Built.At[w[0]], r.Built.At[w[1]].Sub(r.Built.At[w[0]])
-	if d.Len() == 0 {
-		return w, false
+// widthTaken tells whether a width from near this place on a wall to that far
+// one was read already.
+func (r Result) widthTaken(have []Reading, w room.Wall, at tape.Length, far room.Wall) bool {
+	q, _ := r.square(w, at)
+	for _, v := range have {
+		_, ccw, ok := r.Built.FindWall(v.Wall)
+		if v.Kind == Width && ok && ccw == far && r.net.usable(v) && r.Built.At[v.From].Sub(q).Len() < nearMark {
+			return true
+		}
 	}
-	p, u := a.Add(d.Unit().Times(at)), d.Unit().Left()
+	return false
+}
+
+// across finds a mark near a place (mm) along a wall of room k that a tape
+// pulled square from meets a wall at.
+func (r Result) across(k int, w room.Wall, mm float64, step tape.Length, add func(at tape.Length, far room.Wall, through string)) {
+	var far room.Wall
+	at, ok := r.markAt(w, mm, step, func(at tape.Length) bool {
+		p, u := r.square(w, at)
+		v, t, ok := r.facing(k, w, p, u)
+		far = v
+		return ok && r.solid(v, p.Add(u.Times(t)).Sub(r.Built.At[v[0]]).Len())
+	})
+	if ok {
+		add(at, far, "")
+	}
+}
+
+// acrossThrough finds marks on a wall of room k that a tape pulled square from
+// passes a doorway of the room at, near either jamb.
+func (r Result) acrossThrough(k int, w room.Wall, d room.Doorway, step tape.Length, add func(at tape.Length, far room.Wall, through string)) {
+	side, other, ok := r.sides(k, d)
+	if !ok {
+		return
+	}
+	a, u := r.Built.At[w[0]], r.Built.At[w[1]].Sub(r.Built.At[w[0]])
+	if u.Len() == 0 {
+		return
+	}
+	for _, part := range []float64{0.2, 0.8} {
+		q := side.start.Add(side.end.Sub(side.start).Times(part))
+		var far room.Wall
+		at, ok := r.markAt(w, q.Sub(a).Dot(u.Unit()), step, func(at tape.Length) bool {
+			p, in := r.square(w, at)
+			near, t, ok := r.facing(k, w, p, in)
+			if !ok || near != side.wall {
+				return false
+			}
+			v, t2, ok := r.facing(other.room, other.wall, p.Add(in.Times(t)), in)
+			far = v
+			end := p.Add(in.Times(t + t2))
+			return ok && opens(p, end, side.start, side.end) && opens(p, end, other.start, other.end) && r.solid(v, end.Sub(r.Built.At[v[0]]).Len())
+		})
+		if ok {
+			add(at, far, d.Name)
+		}
+	}
+}
+
+// doorSide is one side of a doorway: its room, wall and jambs, with the room at
+// the left.
+type doorSide struct {
+	room       int
+	wall       room.Wall
+	start, end plane.XY
+}
+
+// sides are the sides of a doorway between rooms, that of room k first.
+func (r Result) sides(k int, d room.Doorway) (near, far doorSide, ok bool) {
+	i, here, ok1 := r.Built.FindWall(d.Wall)
+	j, there, ok2 := r.Built.FindWall(d.OtherWall)
+	if d.Beyond != room.BeyondRoom || !ok1 || !ok2 || i == j || k != i && k != j {
+		return near, far, false
+	}
+	near, far = doorSide{room: i, wall: here}, doorSide{room: j, wall: there}
+	near.start, near.end = r.net.jambs(here, d.From, d.At, d.Width, r.x)
+	far.start, far.end = r.net.jambs(there, d.OtherFrom, d.OtherAt, d.Width, r.x)
+	if k == j {
+		near, far = far, near
+	}
+	return near, far, true
+}
+
+// square is a place on a wall and the direction square off it, into its room.
+func (r Result) square(w room.Wall, at tape.Length) (p, into plane.XY) {
+	a, d := r.Built.At[w[0]], unit(r.Built.At[w[1]].Sub(r.Built.At[w[0]]))
+	return a.Add(d.Times(at.Millimetres())), d.Left()
+}
+
+// facing is the wall of room k that a tape meets first, pulled from p on wall w
+// in direction u, and how far off (mm).
+func (r Result) facing(k int, w room.Wall, p, u plane.XY) (room.Wall, float64, bool) {
 	best, near := w, math.Inf(1)
-	ring := rm.Ring()
+	ring := r.Built.Rooms[k].Ring()
 	for i, c := range ring {
 		v := room.Wall{c, ring[(i+1)%len(ring)]}
 		if v == w {
@@ -54,7 +143,7 @@ func (r Result) facing(rm room.Room, w room.Wall, at float64) (room.Wall, bool) 
 			best, near = v, t
 		}
 	}
-	return best, best != w
+	return best, near, best != w
 }
 
 // meets is how far along the ray from p in direction u (a unit) the segment a-b

@@ -13,6 +13,7 @@ type Purpose string
 // The purposes of readings.
 const (
 	Fixes  Purpose = "fixes the shape"
+	Ties   Purpose = "ties the rooms together"
 	Closes Purpose = "width where rows close"
 	Proves Purpose = "check"
 )
@@ -30,7 +31,8 @@ type Item struct {
 }
 
 // Sheet is what to measure, in the order chosen (what each buys builds on those
-// before it); Walk is the order that saves steps.
+// before it); Walk is the order that saves steps: first what fixes the shape
+// and ties the rooms, then the rest.
 type Sheet struct {
 	Items []Item
 	Walk  []int   // index into Items
@@ -44,7 +46,7 @@ type Want struct {
 	Have    []Reading   // readings taken already
 	Closing []room.Wall // walls that rows close at: widths at three stations
 	Step    tape.Length // what the tape is read to
-	Checks  int         // at most this many checks; 0: as many as it takes
+	Checks  int         // at most this many checks; 0: as many as it takes; less: none
 }
 
 // Suggest is what to measure in a place known roughly: the fewest readings that
@@ -64,6 +66,7 @@ func Suggest(s room.Sketch, w Want, m Model) Sheet {
 	cands = append(cands, r.stations(net, w)...)
 	b.planner = c.plannerOf(m, cands)
 	b.fix(first)
+	b.tie(first)
 	b.close(first)
 	b.prove(first)
 	b.sheet.Walk, b.sheet.Steps = r.walk(net, b.sheet.Items)
@@ -135,6 +138,32 @@ func (b *builder) wall(k int) bool {
 	return ok
 }
 
+// tie takes up to two readings through each doorway between rooms, where what
+// the doorway's own jambs say of how the rooms lie is much vaguer than a tape.
+func (b *builder) tie(first int) {
+	for _, d := range b.r.Built.Doorways {
+		for range 2 {
+			best, worst := -1, float64(worthATie)
+			for k := range b.cands[:first] {
+				if b.used[k] || b.cands[k].ask.Through != d.Name || d.Name == "" {
+					continue
+				}
+				if q := b.effect(k).own; q > worst*(1+1e-9) {
+					best, worst = k, q
+				}
+			}
+			if best < 0 {
+				break
+			}
+			b.put(best, Ties, b.cands[best].sd*math.Sqrt(worst))
+		}
+	}
+}
+
+// worthATie is the doubt, in a tape's deviations squared, from which a reading
+// through a doorway is asked for.
+const worthATie = 2 * 2
+
 // close takes the closing widths.
 func (b *builder) close(first int) {
 	for k := first; k < len(b.cands); k++ {
@@ -142,26 +171,28 @@ func (b *builder) close(first int) {
 	}
 }
 
-// prove takes checks while they help.
+// prove takes checks while they help; what was tried after the last that did is
+// left out again.
 func (b *builder) prove(first int) {
-	stalled := 0
+	stalled, worth := 0, len(b.sheet.Items)
 	for n := 0; ; n++ {
 		unchecked, same := b.state()
 		switch {
 		case unchecked == 0 && same == 0:
 			return
-		case b.want.Checks > 0 && n >= b.want.Checks:
+		case b.want.Checks != 0 && n >= b.want.Checks:
 			b.sheet.Unmet = "fewer checks were asked for"
 			return
 		}
 		k := b.bestCheck(first)
 		if k < 0 || stalled > 3 || n > 3*len(b.r.net.index)+6 {
 			b.sheet.Unmet = "no reading left in this shape checks or tells apart more"
+			b.sheet.Items = b.sheet.Items[:worth]
 			return
 		}
 		b.put(k, Proves, 0)
 		if u, a := b.state(); u+a < unchecked+same {
-			stalled = 0
+			stalled, worth = 0, len(b.sheet.Items)
 		} else {
 			stalled++
 		}
@@ -178,7 +209,7 @@ func (b *builder) bestCheck(first int) int {
 		}
 		v := b.against(b.effect(k))
 		if !b.plain(k) {
-			v += 0.3 // a mark is more work
+			v += 0.3 // a mark or a way through a doorway is more work
 		}
 		if v < low-1e-9 {
 			best, low = k, v

@@ -114,7 +114,8 @@ func TestSuggestStations(t *testing.T) {
 func TestWalk(t *testing.T) {
 	a, b, c, d := plane.XY{}, plane.XY{X: 5}, plane.XY{X: 5, Y: 4}, plane.XY{Y: 4}
 	ends := [][2]plane.XY{{a, b}, {d, c}, {b, c}, {a, c}, {d, a}, {b, d}}
-	got := paces(improve(nearest(ends), ends), ends)
+	all := make([]int, len(ends))
+	got := paces(improve(nearest(ends, all), ends, all), ends)
 	best := math.Inf(1)
 	var try func(order []pulled, left []int)
 	try = func(order []pulled, left []int) {
@@ -130,5 +131,99 @@ func TestWalk(t *testing.T) {
 	try(nil, []int{0, 1, 2, 3, 4, 5})
 	if got > best*1.05+1e-9 || got < best-1e-9 {
 		t.Errorf("walks %.2f, the shortest is %.2f", got, best)
+	}
+}
+
+// twoRooms are an office and a closet behind its wall R-S, joined by a doorway,
+// with the cellar door in wall P-Q.
+func twoRooms() (room.Sketch, []Reading) {
+	return room.Sketch{
+		Rooms: []room.Room{{Name: "office", Corners: []string{"P", "Q", "R", "S"}}, {Name: "closet", Corners: []string{"K", "L", "M", "N"}}},
+		Doorways: []room.Doorway{
+			{Name: "closet door", Wall: room.Wall{"R", "S"}, From: "S", At: 52 * tape.Inch, Width: 30 * tape.Inch, Thickness: 9 * tape.Inch / 2,
+				Beyond: room.BeyondRoom, OtherWall: room.Wall{"K", "L"}, OtherFrom: "K", OtherAt: 14 * tape.Inch},
+			{Name: "cellar door", Wall: room.Wall{"P", "Q"}, From: "Q", At: 6 * tape.Inch, Width: 32 * tape.Inch, Thickness: 5 * tape.Inch, Beyond: room.BeyondStair},
+		},
+	}, []Reading{in("P", "Q", 168), in("Q", "R", 132), in("K", "L", 60), in("L", "M", 36)}
+}
+
+// Two rooms are tied together through their doorway, by readings that pass it;
+// what fixes and ties is walked first; nothing is asked for twice, and no mark
+// lies in an opening.
+func TestSuggestTwoRooms(t *testing.T) {
+	s, rough := twoRooms()
+	sheet := Suggest(s, Want{Rough: rough, Closing: []room.Wall{{"P", "Q"}}, Step: tape.Sixteenth}, Tape())
+	if last := sheet.Items[len(sheet.Items)-1]; sheet.Unmet != "" || last.Unchecked != 0 || last.Alike != 0 {
+		t.Errorf("unmet %q, %d unchecked, %d alike", sheet.Unmet, last.Unchecked, last.Alike)
+	}
+	count := map[Purpose]int{}
+	seen := map[string]bool{}
+	for i, k := range sheet.Walk {
+		it := sheet.Items[k]
+		count[it.Purpose]++
+		first := it.Purpose == Fixes || it.Purpose == Ties
+		if fixing := count[Fixes] + count[Ties]; first && fixing != i+1 {
+			t.Errorf("%s comes after what does not fix the shape", it.Ask.Reading.Name())
+		}
+		name := it.Ask.Name(inches16)
+		if seen[name] {
+			t.Errorf("%s is asked for twice", name)
+		}
+		seen[name] = true
+		for _, p := range it.Ask.Marks {
+			from := 168*tape.Inch - p.At
+			if p.Wall == (room.Wall{"P", "Q"}) && from > 6*tape.Inch && from < 38*tape.Inch {
+				t.Errorf("mark %v lies in the cellar door", p)
+			}
+		}
+	}
+	if count[Fixes] != 10 || count[Ties] < 1 || count[Closes] != 5 {
+		t.Errorf("%v; want 10 that fix, a tie at least, 5 widths: two of them through the doorway", count)
+	}
+}
+
+// A reading through a doorway passes both its openings, 1 in off the jambs.
+func TestThroughDoorways(t *testing.T) {
+	s, rough := twoRooms()
+	r := Adjust(s, rough, Tape())
+	net := r.net.with()
+	through := map[string]bool{}
+	for _, c := range r.candidates(net, r.x, nil, tape.Sixteenth) {
+		if c.ask.Through != "" {
+			through[c.ask.Reading.Name()] = true
+		}
+	}
+	// Jambs at x 52 and 82 in, y 132 and 136.5 in; N is (38, 172.5), M (98, 172.5).
+	// From Q (168, 0) to N the tape passes y 132 at x 68.5 and y 136.5 at x 65.1.
+	// From P (0, 0) to N it passes y 132 at x 29: behind the wall.
+	for name, want := range map[string]bool{"Q-N": true, "P-M": true, "P-N": false, "Q-M": false, "R-N": false, "Q-K": false} {
+		if through[name] != want {
+			t.Errorf("%s: %v, want %v; %v", name, through[name], want, through)
+		}
+	}
+}
+
+// With the closing widths read they are not asked for again; with no checks
+// wanted none is.
+func TestSuggestLeavesOut(t *testing.T) {
+	s := quad(true)
+	want := Want{Rough: []Reading{in("A", "B", 180), in("B", "C", 144)}, Closing: []room.Wall{{"A", "B"}}, Step: tape.Sixteenth, Checks: -1}
+	first := Suggest(s, want, Tape())
+	if len(first.Items) != 8 || first.Unmet == "" {
+		t.Fatalf("%d readings, want 5 that fix and 3 widths; %q", len(first.Items), first.Unmet)
+	}
+	for _, it := range first.Items {
+		if it.Purpose != Closes {
+			continue
+		}
+		s.Points = append(s.Points, it.Ask.Marks...)
+		v := it.Ask.Reading
+		v.Value = 144 * tape.Inch
+		want.Have = append(want.Have, v)
+	}
+	for _, it := range Suggest(s, want, Tape()).Items {
+		if it.Purpose == Closes {
+			t.Errorf("asked for %s again", it.Ask.Name(inches16))
+		}
 	}
 }

@@ -15,7 +15,8 @@ type pulled struct {
 }
 
 // walk finds an order of the readings, and the end to hook each, that saves
-// steps: the nearest next, then improved by moving one at a time.
+// steps: the nearest next, then improved by moving one at a time. What fixes
+// the shape comes before the rest, so that one may stop there.
 func (r Result) walk(net *net, items []Item) ([]int, float64) {
 	if len(items) == 0 {
 		return nil, 0
@@ -24,7 +25,8 @@ func (r Result) walk(net *net, items []Item) ([]int, float64) {
 	for i, it := range items {
 		ends[i] = endsOf(net, it.Ask.Reading, r.x)
 	}
-	order := improve(nearest(ends), ends)
+	stage := stages(items)
+	order := improve(nearest(ends, stage), ends, stage)
 	out := make([]int, len(order))
 	for i, l := range order {
 		out[i] = l.item
@@ -70,13 +72,33 @@ func paces(order []pulled, ends [][2]plane.XY) float64 {
 	return sum
 }
 
-func nearest(ends [][2]plane.XY) []pulled {
+// stages are 0 for what fixes the shape or ties rooms, 1 for the rest.
+func stages(items []Item) []int {
+	out := make([]int, len(items))
+	for i, it := range items {
+		if it.Purpose != Fixes && it.Purpose != Ties {
+			out[i] = 1
+		}
+	}
+	return out
+}
+
+// nearest takes the nearest hook next, all of one stage before the next.
+func nearest(ends [][2]plane.XY, stage []int) []pulled {
 	done := make([]bool, len(ends))
 	at := ends[0][0]
 	var out []pulled
 	for range ends {
-		best, low := pulled{item: -1}, math.Inf(1)
+		best, low, now := pulled{item: -1}, math.Inf(1), math.MaxInt
+		for i, s := range stage {
+			if !done[i] {
+				now = min(now, s)
+			}
+		}
 		for i := range ends {
+			if stage[i] != now {
+				continue
+			}
 			for _, flip := range []bool{false, true} {
 				l := pulled{i, flip}
 				if d := l.hook(ends).Sub(at).Len(); !done[i] && d < low-1e-6 {
@@ -103,13 +125,14 @@ func inOrder(n int) []pulled {
 }
 
 // improve turns stretches of the order round while that shortens the walk: a
-// stretch turned round is read backwards, each tape hooked at its other end.
-func improve(order []pulled, ends [][2]plane.XY) []pulled {
+// stretch turned round is read backwards, each tape hooked at its other end. No
+// stretch reaches over two stages.
+func improve(order []pulled, ends [][2]plane.XY, stage []int) []pulled {
 	best := paces(order, ends)
 	for round := 0; round < 60; round++ {
 		better := false
 		for i := range order {
-			for j := i; j < len(order); j++ {
+			for j := i; j < len(order) && stage[order[j].item] == stage[order[i].item]; j++ {
 				for _, next := range [][]pulled{turned(order, i, j), moved(order, i, j), moved(order, j, i)} {
 					if s := paces(next, ends); s < best-1e-6 {
 						order, best, better = next, s, true

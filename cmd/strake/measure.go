@@ -15,16 +15,25 @@ import (
 type measureCmd struct {
 	Job    string `arg:"" help:"The job file (YAML); rooms and doorways are enough."`
 	Out    string `short:"o" placeholder:"FOLDER" help:"Folder to write to (default: the job's name and -measure beside the job)."`
-	Checks int    `help:"At most this many readings beyond those that fix the shape (default: as many as it takes until every reading is checked)."`
+	Checks *int   `placeholder:"N" help:"At most N readings beyond those that fix the shape (default: as many as it takes until an error in any reading shows, and in which)."`
 }
 
 // Help says what is written where.
 func (measureCmd) Help() string {
-	return `Works out what to measure, before or between readings: the fewest readings that make the rooms rigid, widths where rows will close, and checks until an error in any reading would show. Readings already in the job are taken into account; guesses under “rough” give the rough shape.
+	return `Works out what to measure, before or between readings: the fewest readings that make the rooms rigid, widths where rows will close, and checks until an error in any reading would show. Readings already in the job are taken into account; guesses under “rough” give the rough shape. Boards are not needed, nor the figures of doorways and of what stays.
 
 Prints the sheet and writes to the folder:
   measure.txt      the readings to take, in an order that saves steps for one person
-  measure-1.svg    the same on paper, with a sketch and a box for each figure; -2 and on as needed`
+  measure-1.svg    the same on paper, with a sketch and a box for each figure; -2 and on as needed
+  measure.yaml     the same as keys of a job file, to fill in and move into the job`
+}
+
+// Validate refuses a number of checks that is none.
+func (c *measureCmd) Validate() error {
+	if c.Checks != nil && *c.Checks < 0 {
+		return fmt.Errorf("--checks %d: a number of readings, 0 or more", *c.Checks)
+	}
+	return nil
 }
 
 func (c *measureCmd) Run(r rim) error {
@@ -32,12 +41,11 @@ func (c *measureCmd) Run(r rim) error {
 	if err != nil {
 		return err
 	}
-	j, rough, err := jobfile.ReadSketch(c.Job, data)
+	k, err := jobfile.ReadSketch(c.Job, data)
 	if err != nil {
 		return err
 	}
-	s := measure.Make(measure.Ask{Name: j.Name, Sketch: j.Sketch, Rough: rough, Have: j.Readings, Model: j.Tape,
-		Along: j.Wishes.Direction, Unit: j.Unit, Checks: c.Checks})
+	s := measure.Make(c.ask(k))
 	files, err := measureFiles(s)
 	if err != nil {
 		return err
@@ -56,6 +64,21 @@ func (c *measureCmd) Run(r rim) error {
 	return nil
 }
 
+// ask is what the sheet is made from; no checks are asked for as less than 0.
+func (c *measureCmd) ask(k jobfile.Sketch) measure.Ask {
+	j, w := k.Job, k.Job.Wishes
+	checks := 0
+	if c.Checks != nil {
+		checks = *c.Checks
+		if checks == 0 {
+			checks = -1
+		}
+	}
+	return measure.Ask{Name: j.Name, Sketch: j.Sketch, Rough: k.Rough, Have: j.Readings, Unplaced: k.Unplaced, Model: j.Tape,
+		Rows: measure.Rows{Along: w.Direction, Across: w.Across, Between: w.Between, Start: w.StartWall, Through: w.RunThrough},
+		Unit: j.Unit, Checks: checks}
+}
+
 func measureFiles(s measure.Sheet) ([]file, error) {
 	var b bytes.Buffer
 	if err := s.Text(&b); err != nil {
@@ -69,5 +92,9 @@ func measureFiles(s measure.Sheet) ([]file, error) {
 		}
 		out = append(out, file{fmt.Sprintf("measure-%d.svg", i+1), b.Bytes()})
 	}
-	return out, nil
+	var keys bytes.Buffer
+	if err := s.Keys(&keys); err != nil {
+		return nil, err
+	}
+	return append(out, file{"measure.yaml", keys.Bytes()}), nil
 }
