@@ -2,6 +2,7 @@ package plan
 
 import (
 	"context"
+	"slices"
 
 	"strake/check"
 	"strake/finding"
@@ -42,6 +43,7 @@ func Rows(j job.Job) Plan {
 	p.Survey, p.Built = s, s.Built
 	p.Findings = s.Findings(j.Readings, style)
 	if finding.Worst(p.Findings) == finding.Stop {
+		p.Findings = append(p.Findings, alsoWrong(j, s, style)...)
 		return p
 	}
 	var fs []finding.Finding
@@ -56,6 +58,16 @@ func Rows(j job.Job) Plan {
 	p.Findings = append(p.Findings, p.doubtFindings(style)...)
 	p.Findings = append(p.Findings, p.gapFindings(j, style)...)
 	return p
+}
+
+// alsoWrong is what stops the floor of readings that do not hold: walls that
+// cross and the like say where to look.
+func alsoWrong(j job.Job, s survey.Result, style tape.Style) []finding.Finding {
+	if !s.Converged {
+		return nil
+	}
+	_, fs := floor.New(s.Built, floor.Trim{Base: j.Base, Shoe: j.Shoe}, j.Limits, style)
+	return slices.DeleteFunc(fs, func(f finding.Finding) bool { return f.Level != finding.Stop })
 }
 
 // fitted is the survey of a job; a job without a tape of its own has the

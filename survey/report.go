@@ -13,7 +13,8 @@ import (
 // Findings says what the fit says of the readings and of the room: first what
 // cannot be, then what is wrong or unchecked, then what is crooked.
 func (r Result) Findings(rs []Reading, style tape.Style) []finding.Finding {
-	out := append(r.rings(), r.apart()...)
+	out := append(r.rings(), r.turns()...)
+	out = append(out, r.apart()...)
 	if len(out) > len(r.Apart) {
 		return out
 	}
@@ -33,6 +34,11 @@ func (r Result) Findings(rs []Reading, style tape.Style) []finding.Finding {
 		out = append(out, r.assumed(rs, rep)...)
 	}
 	out = append(out, rep.wrong(r, rs, style)...)
+	if crooked := r.notSquare(); len(crooked) > 0 {
+		out = append(out, crooked...)
+	} else {
+		out = append(out, r.against(rs, rep)...)
+	}
 	out = append(out, rep.others()...)
 	out = append(out, rep.crooked(style)...)
 	if len(loose) == 0 {

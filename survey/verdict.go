@@ -31,7 +31,8 @@ type Verdict struct {
 	Blunder    float64 // how much too long it was read, if it alone is wrong, mm
 	BlunderSD  float64 // the doubt of Blunder, mm
 	Suspect    bool
-	Slips      []Slip // of a suspect: known slips that come to just this blunder, the likeliest first
+	Slips      []Slip  // of a suspect: known slips that come to just this blunder, the likeliest first
+	unheld     float64 // Residual with the squares loosened
 }
 
 // Report is what a surveyor asks of a fitted network.
@@ -78,7 +79,18 @@ func (r Result) Report(rs []Reading) Report {
 	rep.suspect(r, &c, rs, at)
 	rep.swap(r, &c, rs, at)
 	rep.remedy(r, &c, rs, at)
+	rep.asBuilt(r, rs)
 	return rep
+}
+
+// asBuilt states adjusted values and residuals of the room that is built, not
+// of the fit with loosened squares that the tests run on.
+func (p *Report) asBuilt(r Result, rs []Reading) {
+	for i := range p.Verdicts {
+		v := &p.Verdicts[i]
+		v.unheld, v.Residual = v.Residual, r.Residuals[v.Reading]
+		v.Adjusted = rs[v.Reading].Value.Millimetres() + v.Residual
+	}
 }
 
 func (c *checks) verdict(i int, rd Reading, m Model) Verdict {
