@@ -57,6 +57,8 @@ func (s *site) holdEdge(r Rule, z *zone, name string) []finding.Finding {
 		f.Measured = s.say(floorOf(n.width)) + " wide"
 	}
 	switch {
+	case exempt && closing:
+		return []finding.Finding{s.holdExempt(z, f, n, x)}
 	case exempt:
 		return []finding.Finding{f}
 	case n.p == nil || !n.under(limit.Value):
@@ -67,6 +69,20 @@ func (s *site) holdEdge(r Rule, z *zone, name string) []finding.Finding {
 		f.Do = "This edge is too slanted for one rip: name it as exempt, so that its points are known of."
 	}
 	return []finding.Finding{f}
+}
+
+// holdExempt holds an exemption of a closing edge: the rip is no narrower than
+// the figure written, and no start line would have kept the limit everywhere.
+func (s *site) holdExempt(z *zone, f finding.Finding, n rip, x lay.Exemption) finding.Finding {
+	switch {
+	case n.p == nil || !n.under(s.lim.NarrowestRip.Value):
+		return f // more than was asked
+	case n.under(x.To):
+		f.Level, f.Limit, f.Do = finding.Stop, s.say(x.To)+", as the exemption has it", "The exemption does not hold: the rip is narrower than it says."
+	case s.startExists(z):
+		f.Level, f.Do = finding.Stop, "The exemption does not hold: some start line keeps every rip. Shift the rows."
+	}
+	return f
 }
 
 // isClosing tells whether an edge beside the rows is straight enough along

@@ -103,10 +103,11 @@ type (
 		Why  string      `json:"why,omitzero"`
 	}
 	wireExemption struct {
-		Rule string `json:"rule"`
-		Run  int    `json:"run"`
-		Edge string `json:"edge,omitzero"`
-		Why  string `json:"why,omitzero"`
+		Rule string      `json:"rule"`
+		Run  int         `json:"run"`
+		Edge string      `json:"edge,omitzero"`
+		To   tape.Length `json:"to,omitzero"`
+		Why  string      `json:"why,omitzero"`
 	}
 	wireFinding struct {
 		Level    string `json:"level"`

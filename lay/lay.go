@@ -179,8 +179,9 @@ type Relaxation struct {
 
 // Exemption names a run or edge that a rule does not bind, and why.
 type Exemption struct {
-	Rule string // "shortest piece", "narrowest rip"
-	Run  int    // Run.ID, -1 when it is about an edge
-	Edge string // name of the floor's edge, when it is about one
+	Rule string      // "shortest piece", "narrowest rip"
+	Run  int         // Run.ID, -1 when it is about an edge
+	Edge string      // name of the floor's edge, when it is about one
+	To   tape.Length // the narrowest rip there, which it is held to instead
 	Why  string
 }

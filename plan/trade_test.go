@@ -213,3 +213,8 @@ func TestCancelled(t *testing.T) {
 	}
 	t.Error("nothing says that it was cancelled")
 }
+
+// pointAt is a place on wall D-A this far from A.
+func pointAt(name string, inches float64) room.Point {
+	return room.Point{Name: name, Wall: room.Wall{"D", "A"}, From: "A", At: in(inches)}
+}

@@ -24,15 +24,29 @@ func (e *engine) build(a Ask, ls []tape.Length, plan []filled) lay.Lay {
 	b.endTongues(a)
 	b.boards()
 	l.Spare = spare(ls, b.number)
-	for _, r := range a.Layout.Rips {
-		if r.Narrowest < a.Limits.NarrowestRip.Value {
-			l.Exempt = append(l.Exempt, lay.Exemption{Rule: "narrowest rip", Run: -1, Edge: r.Edge, Why: "no start line keeps every rip in this direction"})
-		}
-	}
+	l.Exempt = append(l.Exempt, slivers(a)...)
 	for _, o := range a.Layout.Odd {
 		l.Exempt = append(l.Exempt, lay.Exemption{Rule: "narrowest rip", Run: -1, Edge: o.Edge, Why: "the edge is too slanted for one rip"})
 	}
 	return l
+}
+
+// slivers name the closing edges whose rip no start line could keep, each edge
+// once with its narrowest.
+func slivers(a Ask) []lay.Exemption {
+	var out []lay.Exemption
+	for _, r := range a.Layout.Rips {
+		narrow := min(r.Narrowest, r.Neck)
+		if narrow >= a.Limits.NarrowestRip.Value {
+			continue
+		}
+		if i := slices.IndexFunc(out, func(x lay.Exemption) bool { return x.Edge == r.Edge }); i >= 0 {
+			out[i].To = min(out[i].To, narrow)
+			continue
+		}
+		out = append(out, lay.Exemption{Rule: "narrowest rip", Run: -1, Edge: r.Edge, To: narrow, Why: "no start line keeps every rip in this direction"})
+	}
+	return out
 }
 
 type builder struct {

@@ -39,6 +39,7 @@ type Rip struct {
 	Above       bool        // the floor lies above the edge: a starter rip, else a closing one
 	Left, Right tape.Length // width at its two ends; both the pitch: a full board
 	Narrowest   tape.Length
+	Neck        tape.Length // the narrowest that its row is anywhere beside it, other edges counted
 	Bow         tape.Length // how far the edge strays from a straight line: to be scribed, or taken up by the play
 	SD          tape.Length // one standard deviation of the width, from readings and row width; 0 none
 }

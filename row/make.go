@@ -85,6 +85,7 @@ func (l *Layout) rips(p problem, a floor.Aligned) {
 			}
 		}
 		r.Row = l.rowAt(e)
+		r.Neck = l.neck(r, e, a)
 		l.Rips = append(l.Rips, r)
 	}
 }
@@ -135,4 +136,38 @@ func (l *Layout) sliverFindings(lim limits.Limits, style tape.Style) []finding.F
 		}
 	}
 	return out
+}
+
+// neck is the narrowest section of the runs of a row beside an edge.
+func (l *Layout) neck(r Rip, e edge, a floor.Aligned) tape.Length {
+	from, to := a.Edges[e.index].From.X, a.Edges[e.index].From.X
+	for _, g := range a.Edges {
+		if g.Group == e.group {
+			from, to = min(from, g.From.X, g.To.X), max(to, g.From.X, g.To.X)
+		}
+	}
+	least := l.Pitch
+	for _, run := range l.Runs {
+		if run.Row != r.Row {
+			continue
+		}
+		lo, hi := max(from, run.Left.Reach), min(to, run.Right.Reach)
+		xs := []tape.Length{lo, hi}
+		for _, ring := range run.Shape {
+			for _, p := range ring {
+				xs = append(xs, p.X)
+			}
+		}
+		for _, x := range xs {
+			for _, leftwards := range []bool{false, true} {
+				if x < lo || x > hi || x == lo && leftwards || x == hi && !leftwards {
+					continue
+				}
+				for _, s := range run.Shape.Section(x, leftwards) {
+					least = min(least, s.Len())
+				}
+			}
+		}
+	}
+	return least
 }

@@ -1,0 +1,112 @@
+package check
+
+import (
+	"strake/floor"
+	"strake/plane"
+	"strake/tape"
+)
+
+// arc is the offsets, round one row width, at which the row against one edge
+// is not under the limit: from, and on for so long.
+type arc struct{ from, long tape.Length }
+
+// startExists tells whether some start line keeps every closing row at the
+// limit: whether the arcs of all closing edges have an offset in common. If
+// they do, one of them begins at such an offset. An exemption for want of a
+// start line stands only where there is none.
+func (s *site) startExists(z *zone) bool {
+	arcs := s.arcs(z)
+	for _, a := range arcs {
+		in := true
+		for _, b := range arcs {
+			in = in && onward(a.from-b.from, z.Width) <= b.long
+		}
+		if in {
+			return true
+		}
+	}
+	return false
+}
+
+func onward(d, width tape.Length) tape.Length {
+	if d %= width; d < 0 {
+		d += width
+	}
+	return d
+}
+
+// arcs are those of the closing edges of a zone; edges of one bowed wall that
+// follow each other close the rows as one.
+func (s *site) arcs(z *zone) []arc {
+	type wall struct {
+		name  string
+		group int
+		above bool
+	}
+	done := map[wall]bool{}
+	var out []arc
+	for _, e := range z.at.Edges {
+		w := wall{e.Name, e.Group, e.To.X > e.From.X}
+		if !e.Beside || done[w] {
+			continue
+		}
+		done[w] = true
+		one := func(i int) bool {
+			g := z.at.Edges[i]
+			return g.Beside && g.Name == w.name && g.Group == w.group && (g.To.X > g.From.X) == w.above
+		}
+		if a, ok := s.arcOf(z, e, w.above, one); ok {
+			out = append(out, a)
+		}
+	}
+	return out
+}
+
+// arcOf is the arc of the edges that one picks. A row of the floor above them
+// reaches down to reach (the highest that the least gap comes) and must cover
+// down to need (the lowest of the greatest gap); below them, the other way up.
+// With a row line at offset the row is at the limit from reach + limit on to
+// need + width.
+func (s *site) arcOf(z *zone, e floor.AlignedEdge, above bool, one func(int) bool) (arc, bool) {
+	low, high, whole := e.From.Y, e.From.Y, tape.Length(0)
+	for i, g := range z.at.Edges {
+		if one(i) {
+			low, high = min(low, g.From.Y, g.To.Y), max(high, g.From.Y, g.To.Y)
+			whole += (g.To.X - g.From.X).Abs()
+		}
+	}
+	limit := s.lim.NarrowestRip.Value
+	if whole < s.lim.ShortestPiece.Value || high-low-e.Range.Play() >= z.Width-limit {
+		return arc{}, false
+	}
+	rLow, rHigh, okR := heights(z.at.Reach, z.at.ReachEdge, one)
+	nLow, nHigh, okN := heights(z.at.Need, z.at.NeedEdge, one)
+	if !okR {
+		return arc{}, false
+	}
+	if !okN {
+		nLow, nHigh = rLow+e.Range.Play(), rHigh-e.Range.Play()
+	}
+	if above {
+		return arc{rHigh + limit, nLow + z.Width - rHigh - limit}, true
+	}
+	return arc{nHigh - z.Width, rLow - limit - nHigh + z.Width}, true
+}
+
+// heights are how low and how high the sides of a region that come from
+// certain edges lie.
+func heights(g plane.Region, ids [][]int, one func(int) bool) (low, high tape.Length, ok bool) {
+	for r, ring := range g {
+		for i, p := range ring {
+			if r >= len(ids) || i >= len(ids[r]) || ids[r][i] < 0 || !one(ids[r][i]) {
+				continue
+			}
+			q := ring[(i+1)%len(ring)]
+			if !ok {
+				low, high, ok = p.Y, p.Y, true
+			}
+			low, high = min(low, p.Y, q.Y), max(high, p.Y, q.Y)
+		}
+	}
+	return
+}
