@@ -257,6 +257,7 @@ var slips = []slip{
 		b.lay.Relaxed = []lay.Relaxation{{Rule: jointRule, Run: 10, From: in(6), To: in(5)}}
 	}, "joint distance", "row 1 and row 2", `5" apart`, 0},
 
+	{"example without its mark", plainRoom, func(b *bench) { b.stock.Known, b.stock.Mix = stock.MixOnly, stock.Mix{Least: in(1), Most: in(500)} }, "example layout", "lay", "does not say", 0},
 	{"short first piece", plainRoom, func(b *bench) { b.lim.ShortestPiece.Value = in(18) }, "shortest piece", "row 2, piece 1", `17-7/8"`, 0},
 	{"short, and not named", nook, func(b *bench) { b.lay.Exempt = b.lay.Exempt[1:] }, "shortest piece", "row 1", `7" long`, 0},
 	{"named, and not short", plainRoom, func(b *bench) { b.lay.Exempt = []lay.Exemption{{Rule: shortRule, Run: 11}} }, "shortest piece", "row 2", `100" long`, 0},
@@ -286,6 +287,7 @@ var slips = []slip{
 	{"one board too many", plainRoom, func(b *bench) { b.stock.Tally = b.stock.Tally[1:] }, "stock", `60"`, "2 used", 0},
 	{"another length", plainRoom, func(b *bench) {
 		b.stock.Known, b.stock.Mix = stock.MixOnly, stock.Mix{Least: in(30), Most: in(58)}
+		b.lay.Example = true
 	}, "stock", `60"`, "2 used", 0},
 
 	{"relaxes what cannot be", plainRoom, func(b *bench) { b.lay.Relaxed = []lay.Relaxation{{Rule: "gap", Run: 10}} }, "named exception", "gap", "not one", 0},

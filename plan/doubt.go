@@ -140,7 +140,10 @@ func (p *Plan) bowFinding(r row.Rip, style tape.Style) finding.Finding {
 		Measured: fmt.Sprintf("%s off a straight line", style.Up(r.Bow)),
 		Limit:    fmt.Sprintf("play of the gap %s", style.Of(e.Range.Play()))}
 	f.Do = fmt.Sprintf("The play takes it up: row %d is ripped straight, and the trim covers a gap of up to %s.", r.Row, style.Up(e.Range.Greatest))
-	if r.Bow > e.Range.Play() {
+	switch {
+	case r.Bow <= e.Range.Play() && r.Left != r.Right: // straight only where the slant leaves play for it
+		f.Do = fmt.Sprintf("The wall slants too, which takes the play: row %d tapers and bends with it. Cut each piece to its widths in the row list.", r.Row)
+	case r.Bow > e.Range.Play():
 		f.Level = finding.Warn
 		f.Do = fmt.Sprintf("Scribe row %d to the wall, %s deep; the trim covers a gap of %s all along. A base that follows the wall hides it best.",
 			r.Row, style.Up(r.Bow), style.Of(e.Range.Least))
