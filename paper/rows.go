@@ -5,6 +5,7 @@ import (
 
 	"strake/lay"
 	"strake/plan"
+	"strake/plane"
 	"strake/saw"
 	"strake/tape"
 	"strake/words"
@@ -103,12 +104,8 @@ func (l *lister) width(out *Row, r lay.Run) {
 			taper = taper || l.say.Rip(p.Cuts.Rip.Left) != l.say.Rip(p.Cuts.Rip.Right)
 		}
 	}
-	if a := out.Pieces[0].Cuts.Rip; a.Done {
-		out.WidthLeft = a.Left
-	}
-	if b := out.Pieces[len(out.Pieces)-1].Cuts.Rip; b.Done {
-		out.WidthRight = b.Right
-	}
+	out.WidthLeft = endWidth(out.Pieces[0], false)
+	out.WidthRight = endWidth(out.Pieces[len(out.Pieces)-1], true)
 	taper = taper || l.say.Rip(out.WidthLeft) != l.say.Rip(out.WidthRight)
 	switch {
 	case ripped == 0:
@@ -119,6 +116,21 @@ func (l *lister) width(out *Row, r lay.Run) {
 	default:
 		out.Kind = "rip"
 	}
+}
+
+// endWidth is how wide a piece is at an end, notches counted; at a mitred end,
+// where the mitre leaves off.
+func endWidth(p Piece, right bool) tape.Length {
+	lo, hi := p.Lay.Outline.Box()
+	x := lo.X + p.Cuts.Left.Abs()
+	if right {
+		x = hi.X - p.Cuts.Right.Abs()
+	}
+	var w tape.Length
+	for _, s := range (plane.Region{p.Lay.Outline}).Section(x, right) {
+		w += s.Len()
+	}
+	return w
 }
 
 func (l *lister) piece(r lay.Run, i int) Piece {

@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"maps"
 	"os"
 	"path/filepath"
 	"slices"
@@ -67,17 +68,41 @@ func (c *planCmd) Run(r rim) error {
 		return err
 	}
 	fmt.Fprint(r.out, paper.Summary(p))
-	for _, f := range p.Findings {
-		if f.Level == finding.Stop {
-			fmt.Fprintln(r.out, f)
-		}
-	}
+	tell(r, p.Findings)
 	fmt.Fprintf(r.out, "\nWritten to %s: %s\n", out, strings.Join(names(files), ", "))
 	if finding.Worst(p.Findings) == finding.Stop {
 		fmt.Fprintln(r.out, "The plan does not hold yet; see findings.txt.")
 		return errFindings
 	}
 	return nil
+}
+
+// alike is how many findings of one rule are told on the terminal; the rest
+// stand in findings.txt.
+const alike = 3
+
+// tell prints what stops the plan, in full, and each warning in a line.
+func tell(r rim, fs []finding.Finding) {
+	count := map[string]int{}
+	for _, level := range []finding.Level{finding.Stop, finding.Warn} {
+		for _, f := range fs {
+			if f.Level != level {
+				continue
+			}
+			if count[f.Rule]++; count[f.Rule] > alike {
+				continue
+			}
+			if level == finding.Warn {
+				f.Do, f.Source = "", ""
+			}
+			fmt.Fprintln(r.out, f)
+		}
+	}
+	for _, rule := range slices.Sorted(maps.Keys(count)) {
+		if n := count[rule] - alike; n > 0 {
+			fmt.Fprintf(r.out, "%d more of “%s”: see findings.txt\n", n, rule)
+		}
+	}
 }
 
 // folder is where the plan of a job goes unless asked otherwise.
