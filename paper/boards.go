@@ -49,9 +49,9 @@ func (l *lister) left(part lay.Part) string {
 	long, wide := l.say.Of(hi.X-lo.X), l.say.Rip(hi.Y-lo.Y)
 	switch part.Kind {
 	case lay.IsOffcut:
-		return "kept offcut " + long
+		return "offcut " + long
 	case lay.IsStrip:
-		return fmt.Sprintf("kept strip %s by %s", long, wide)
+		return fmt.Sprintf("strip %s by %s", long, wide)
 	}
 	return fmt.Sprintf("scrap %s by %s", long, wide)
 }

@@ -15,6 +15,7 @@ type Counts struct {
 	Rips, Mitres, Notches    int // pieces ripped; mitred ends; notches
 	TonguesOff               int
 	Scrap, Kerf, Need        tape.Area // Need: what boards must cover
+	Over                     tape.Area // strips ripped off, and offcuts that no row takes
 	UnderPreferred           int       // pairs of end joints of neighbouring rows nearer than preferred
 	Joints                   bool      // there are such pairs at all
 	Nearest                  tape.Length
@@ -27,6 +28,14 @@ func (c Counts) Waste() float64 {
 		return 0
 	}
 	return float64(c.Scrap+c.Kerf) / float64(c.Need)
+}
+
+// Left is Over over what boards must cover.
+func (c Counts) Left() float64 {
+	if c.Need == 0 {
+		return 0
+	}
+	return float64(c.Over) / float64(c.Need)
 }
 
 // Count counts p.
@@ -74,6 +83,8 @@ func (c *Counts) parts(p plan.Plan) {
 				c.Scrap += part.Outline.Area2() / 2
 			case lay.IsKerf:
 				c.Kerf += part.Outline.Area2() / 2
+			case lay.IsStrip, lay.IsOffcut:
+				c.Over += part.Outline.Area2() / 2
 			}
 		}
 	}

@@ -73,7 +73,7 @@ func TestRowsTellWhereBoardsGo(t *testing.T) {
 	if cut.From != "board 1" || !slices.Equal(cut.Rest, []string{`12" to row 2 piece 1`}) {
 		t.Errorf("row 1 piece 2: from %q, rest %q", cut.From, cut.Rest)
 	}
-	if later.From != "rest of board 1, from row 1 piece 2" || !slices.Equal(later.Rest, []string{`kept offcut 7-3/4"`}) {
+	if later.From != "rest of board 1, from row 1 piece 2" || !slices.Equal(later.Rest, []string{`offcut 7-3/4"`}) {
 		t.Errorf("row 2 piece 1: from %q, rest %q", later.From, later.Rest)
 	}
 	if r := rows[1]; r.Length != 70*in || r.Left.At != 0 || r.Right.At != 70*in || r.Kind != "full width" || r.Fasten != "face-nailed" {
@@ -126,6 +126,9 @@ func TestCountJointsAndWaste(t *testing.T) {
 	w := p.Layout.Pitch
 	if want := tape.Area(in/4) * tape.Area(w); n.Kerf != want || n.Scrap != 0 || n.Need != 140*tape.Area(in)*tape.Area(w) {
 		t.Errorf("kerf %v, want %v", n.Kerf, want)
+	}
+	if want := tape.Area(7*in+3*in/4) * tape.Area(w); n.Over != want { // the offcut of board 1
+		t.Errorf("left over %v, want %v", n.Over, want)
 	}
 	p.Job.Limits.JointPreferred.Value = 20 * in
 	if n := Count(p); n.UnderPreferred != 1 {

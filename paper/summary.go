@@ -135,8 +135,8 @@ func (s *summary) boards() string {
 	if s.n.Boards == 0 {
 		return ""
 	}
-	return fmt.Sprintf("%d boards used; %d crosscuts, %d tongues taken off; waste %.1f %% (scrap and kerf)",
-		s.n.Boards, s.n.Crosscuts, s.n.TonguesOff, 100*s.n.Waste())
+	return fmt.Sprintf("%d boards used; %d crosscuts, %d tongues taken off; of the floor %.1f %% scrap and kerf, %.1f %% strips and offcuts left over",
+		s.n.Boards, s.n.Crosscuts, s.n.TonguesOff, 100*s.n.Waste(), 100*s.n.Left())
 }
 
 func (s *summary) joints() string {

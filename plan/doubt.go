@@ -92,10 +92,11 @@ func (p *Plan) sliverInDoubt(r row.Rip, style tape.Style) (finding.Finding, bool
 	limit := p.Job.Limits.NarrowestRip.Value
 	switch play := p.Aligned.Edges[r.Index].Range.Play(); {
 	case r.Narrowest-two <= play || r.Narrowest+two > p.Layout.Pitch+play:
-		f.Rule, f.Limit = "number of rows in doubt", fmt.Sprintf("%d or one more or less", p.Layout.Rows)
+		f.Rule = "number of rows in doubt"
 		if r.Row != p.Layout.Rows {
-			f.Rule, f.Limit = "rip in doubt", "another row may be the one that closes there"
+			f.Rule = "closing row in doubt"
 		}
+		f.Limit = fmt.Sprintf("over %s and up to %s, or another row closes there", style.Of(play), style.Of(p.Layout.Pitch+play))
 	case r.Narrowest >= limit && r.Narrowest-two < limit:
 		f.Rule, f.Limit = "narrowest rip in doubt", "at least "+style.Of(limit)
 		f.Source = p.Job.Limits.NarrowestRip.Source

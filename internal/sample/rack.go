@@ -179,7 +179,7 @@ func edges(shape plane.Ring, run lay.Run) (behind, ahead lay.Profile) {
 	return
 }
 
-// rest makes what the piece leaves of its length of board into kept strips.
+// rest makes what the piece leaves of its length of board into strips.
 func (r *racker) rest(b *lay.Board, piece plane.Ring) {
 	lo, hi := piece.Box()
 	if lo.Y > 0 {
