@@ -72,7 +72,7 @@ func (s *side) toLay() {
 		s.para(words.LineText(l, s.d.say), small, 0)
 	}
 	if r, ok := s.d.first(); ok {
-		s.para("Start with row "+words.Row(r)+", "+words.Fasten(r.Fasten)+"; the rows are numbered from there.", small, 0)
+		s.para("Start with row "+words.Row(r)+", "+words.Fasten(r.Nailing[0].By)+"; the rows are numbered from there.", small, 0)
 	}
 	if why := s.d.p.Layout.Why; why != "" {
 		s.para(strings.ToUpper(why[:1])+why[1:]+".", small, 0)

@@ -91,7 +91,9 @@ func anyLay(t *rapid.T) lay.Lay {
 	for i := range runs {
 		l.Runs = append(l.Runs, lay.Run{
 			ID: order[i], Zone: below(zones), Row: i + 1, Part: below(3), Low: ticks(t), High: ticks(t), Outline: ring(t),
-			Pieces: some(t, 4, piece), Order: i + 1, Fasten: oneOf(t, lay.Nailer, lay.HandNail, lay.FaceNail), LeftEnd: end(), RightEnd: end(), Unfilled: yes(),
+			Pieces: some(t, 4, piece), Order: i + 1, Nailing: some(t, 3, func() lay.Stretch {
+				return lay.Stretch{Along: plane.Span{From: ticks(t), To: ticks(t)}, By: oneOf(t, lay.Nailer, lay.HandNail, lay.FaceNail)}
+			}), LeftEnd: end(), RightEnd: end(), Unfilled: yes(),
 		})
 	}
 	for i := range pieces {
@@ -147,8 +149,9 @@ func smallLay() lay.Lay {
 	r := plane.Rect(plane.P(0, 0), plane.P(40*tape.Inch, 5*tape.Inch))
 	return lay.Lay{
 		Known: stock.Tallied, Seed: 7, Kerf: tape.Eighth,
-		Zones:  []lay.Zone{{Kind: lay.Field, Dir: plane.Dir{X: 1}, Width: 5 * tape.Inch, Ahead: 1, Hand: stock.RightHand}},
-		Runs:   []lay.Run{{Row: 1, High: 5 * tape.Inch, Outline: r, Pieces: []int{0}, Order: 1, Fasten: lay.FaceNail, LeftEnd: lay.EndRange{Edge: "wall A-B"}}},
+		Zones: []lay.Zone{{Kind: lay.Field, Dir: plane.Dir{X: 1}, Width: 5 * tape.Inch, Ahead: 1, Hand: stock.RightHand}},
+		Runs: []lay.Run{{Row: 1, High: 5 * tape.Inch, Outline: r, Pieces: []int{0}, Order: 1,
+			Nailing: []lay.Stretch{{Along: plane.Span{To: 40 * tape.Inch}, By: lay.FaceNail}}, LeftEnd: lay.EndRange{Edge: "wall A-B"}}},
 		Pieces: []lay.Piece{{Outline: r, InBoard: r, Left: lay.Groove, Right: lay.Tongue, Behind: lay.Groove, Ahead: lay.Tongue, How: lay.Slid}},
 		Boards: []lay.Board{{Length: 40 * tape.Inch, Width: 5 * tape.Inch, Parts: []lay.Part{{Kind: lay.IsPiece, Outline: r}}}},
 	}
@@ -175,7 +178,7 @@ func TestLayAsWritten(t *testing.T) {
 {"id":0,"kind":"field","dir":[1,0],"width":1016000,"offset":0,"ahead":1,"hand":"right"}
 ],
 "runs":[
-{"id":0,"zone":0,"row":1,"low":0,"high":1016000,"outline":[0,0,8128000,0,8128000,1016000,0,1016000],"pieces":[0],"order":1,"fasten":"face","left":{"edge":"wall A-B","reach":0,"need":0},"right":{"reach":0,"need":0}}
+{"id":0,"zone":0,"row":1,"low":0,"high":1016000,"outline":[0,0,8128000,0,8128000,1016000,0,1016000],"pieces":[0],"order":1,"nailing":[{"by":"face","from":0,"to":8128000}],"left":{"edge":"wall A-B","reach":0,"need":0},"right":{"reach":0,"need":0}}
 ],
 "pieces":[
 {"id":0,"run":0,"board":0,"outline":[0,0,8128000,0,8128000,1016000,0,1016000],"in_board":[0,0,8128000,0,8128000,1016000,0,1016000],"left":"groove","right":"tongue","behind":"groove","ahead":"tongue","how":"slid"}

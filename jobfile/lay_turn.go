@@ -46,15 +46,23 @@ func fromZone(w wireZone) lay.Zone {
 func toRun(r lay.Run) wireRun {
 	return wireRun{
 		ID: r.ID, Zone: r.Zone, Row: r.Row, Part: r.Part, Low: r.Low, High: r.High, Outline: toRing(r.Outline),
-		Pieces: r.Pieces, Order: r.Order, Fasten: r.Fasten, Left: wireEnd(r.LeftEnd), Right: wireEnd(r.RightEnd), Unfilled: r.Unfilled,
+		Pieces: r.Pieces, Order: r.Order, Nailing: turn(r.Nailing, toStretch), Left: wireEnd(r.LeftEnd), Right: wireEnd(r.RightEnd), Unfilled: r.Unfilled,
 	}
 }
 
 func fromRun(w wireRun) lay.Run {
 	return lay.Run{
 		ID: w.ID, Zone: w.Zone, Row: w.Row, Part: w.Part, Low: w.Low, High: w.High, Outline: fromRing(w.Outline),
-		Pieces: w.Pieces, Order: w.Order, Fasten: w.Fasten, LeftEnd: lay.EndRange(w.Left), RightEnd: lay.EndRange(w.Right), Unfilled: w.Unfilled,
+		Pieces: w.Pieces, Order: w.Order, Nailing: turn(w.Nailing, fromStretch), LeftEnd: lay.EndRange(w.Left), RightEnd: lay.EndRange(w.Right), Unfilled: w.Unfilled,
 	}
+}
+
+func toStretch(s lay.Stretch) wireStretch {
+	return wireStretch{By: s.By, From: s.Along.From, To: s.Along.To}
+}
+
+func fromStretch(w wireStretch) lay.Stretch {
+	return lay.Stretch{Along: plane.Span{From: w.From, To: w.To}, By: w.By}
 }
 
 func toPiece(p lay.Piece) wirePiece {

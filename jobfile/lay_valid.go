@@ -18,7 +18,7 @@ var (
 	zoneKinds = []lay.ZoneKind{lay.Field, lay.Header, lay.Frame}
 	profiles  = []lay.Profile{lay.Groove, lay.Tongue, lay.TongueOff, lay.Cut, lay.Ripped, lay.Plain, lay.Spline}
 	hows      = []lay.How{"", lay.Slid, lay.Dropped, lay.Angled}
-	fastens   = []lay.Fasten{"", lay.Nailer, lay.HandNail, lay.FaceNail}
+	fastens   = []lay.Fasten{lay.Nailer, lay.HandNail, lay.FaceNail}
 	partKinds = []lay.PartKind{lay.IsPiece, lay.IsOffcut, lay.IsStrip, lay.IsScrap, lay.IsKerf}
 	knowns    = []stock.Known{"", stock.Tallied, stock.OneSize, stock.MixOnly}
 	hands     = []stock.Hand{"", stock.RightHand, stock.LeftHand}
@@ -157,7 +157,10 @@ func (v *validity) zone(z *wireZone) {
 func (v *validity) run(r *wireRun) {
 	where := fmt.Sprintf("run %d", r.ID)
 	v.in(where, "zone", r.Zone, len(v.w.Zones))
-	oneOf(v, where, r.Fasten, fastens)
+	for _, s := range r.Nailing {
+		oneOf(v, where, s.By, fastens)
+		v.lengths(where, s.From, s.To)
+	}
 	v.lengths(where, r.Low, r.High, r.Left.Reach, r.Left.Need, r.Right.Reach, r.Right.Need)
 	v.ring(where, r.Outline)
 	for _, p := range r.Pieces {

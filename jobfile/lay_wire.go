@@ -45,19 +45,24 @@ type (
 		Butt    tape.Length  `json:"butt,omitzero"`
 	}
 	wireRun struct {
-		ID       int         `json:"id"`
-		Zone     int         `json:"zone"`
-		Row      int         `json:"row"`
-		Part     int         `json:"part,omitzero"`
-		Low      tape.Length `json:"low"`
-		High     tape.Length `json:"high"`
-		Outline  wireRing    `json:"outline,omitzero"`
-		Pieces   []int       `json:"pieces,omitzero"`
-		Order    int         `json:"order"`
-		Fasten   lay.Fasten  `json:"fasten,omitzero"`
-		Left     wireEnd     `json:"left"`
-		Right    wireEnd     `json:"right"`
-		Unfilled bool        `json:"unfilled,omitzero"`
+		ID       int           `json:"id"`
+		Zone     int           `json:"zone"`
+		Row      int           `json:"row"`
+		Part     int           `json:"part,omitzero"`
+		Low      tape.Length   `json:"low"`
+		High     tape.Length   `json:"high"`
+		Outline  wireRing      `json:"outline,omitzero"`
+		Pieces   []int         `json:"pieces,omitzero"`
+		Order    int           `json:"order"`
+		Nailing  []wireStretch `json:"nailing,omitzero"`
+		Left     wireEnd       `json:"left"`
+		Right    wireEnd       `json:"right"`
+		Unfilled bool          `json:"unfilled,omitzero"`
+	}
+	wireStretch struct {
+		By   lay.Fasten  `json:"by"`
+		From tape.Length `json:"from"`
+		To   tape.Length `json:"to"`
 	}
 	wireEnd struct {
 		Edge    string      `json:"edge,omitzero"`

@@ -95,6 +95,12 @@ const (
 	FaceNail Fasten = "face"
 )
 
+// Stretch is a part of a run that is fastened in one way.
+type Stretch struct {
+	Along plane.Span // X
+	By    Fasten
+}
+
 // Piece is a whole board or a part of one in its place on the floor.
 type Piece struct {
 	ID      int
@@ -122,7 +128,7 @@ type Run struct {
 	Outline           plane.Ring  // what the pieces fill, in the zone's frame
 	Pieces            []int       // from left to right
 	Order             int         // place in the order of laying, 1 first
-	Fasten            Fasten
+	Nailing           []Stretch   // from left to right, without a gap between
 	LeftEnd, RightEnd EndRange
 	Unfilled          bool // the boards ran out before this run
 }

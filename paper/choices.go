@@ -79,7 +79,7 @@ func choiceLines(k row.Candidate, say words.Lengths, u tape.Unit) []string {
 	default:
 		out = append(out, string(s.Joists))
 	}
-	return append(out, fmt.Sprintf("%d runs fastened by hand", s.ByHand))
+	return append(out, fmt.Sprintf("%d runs fastened by hand, in whole or in part", s.ByHand))
 }
 
 // shiftTable is what small slips would do to the closing rips of the first.

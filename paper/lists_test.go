@@ -43,9 +43,13 @@ func two() plan.Plan {
 		p.Lay.Runs[run].Pieces = append(p.Lay.Runs[run].Pieces, id)
 	}
 	p.Lay.Boards = []lay.Board{{ID: 0, Length: 60 * in, Width: w}, {ID: 1, Length: 30 * in, Width: w}, {ID: 2, Length: 58 * in, Width: w}}
+	along := func(a, b tape.Length, by lay.Fasten) lay.Stretch {
+		return lay.Stretch{Along: plane.Span{From: a, To: b}, By: by}
+	}
+	ways := [][]lay.Stretch{{along(0, 70*in, lay.FaceNail)}, {along(0, 20*in, lay.HandNail), along(20*in, 50*in, lay.Nailer), along(50*in, 70*in, lay.FaceNail)}}
 	for i := range 2 {
 		y := tape.Length(i) * w
-		p.Lay.Runs = append(p.Lay.Runs, lay.Run{ID: i, Row: i + 1, Order: i + 1, Low: y, High: y + w, Fasten: lay.FaceNail,
+		p.Lay.Runs = append(p.Lay.Runs, lay.Run{ID: i, Row: i + 1, Order: i + 1, Low: y, High: y + w, Nailing: ways[i],
 			Outline: plane.Rect(plane.P(0, y), plane.P(70*in, y+w))})
 	}
 	g, tg, cut, off := lay.Groove, lay.Tongue, lay.Cut, lay.TongueOff
@@ -76,7 +80,8 @@ func TestRowsTellWhereBoardsGo(t *testing.T) {
 	if later.From != "rest of board 1, from row 1 piece 2" || !slices.Equal(later.Rest, []string{`offcut 7-3/4"`}) {
 		t.Errorf("row 2 piece 1: from %q, rest %q", later.From, later.Rest)
 	}
-	if r := rows[1]; r.Length != 70*in || r.Left.At != 0 || r.Right.At != 70*in || r.Kind != "full width" || r.Fasten != "face-nailed" {
+	if r := rows[1]; r.Length != 70*in || r.Left.At != 0 || r.Right.At != 70*in || r.Kind != "full width" || rows[0].Fasten != "face-nailed" ||
+		r.Fasten != `hand-nailed to 20", nailer to 50", face-nailed to the right end` {
 		t.Errorf("row 2: %+v", r)
 	}
 }

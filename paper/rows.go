@@ -2,6 +2,7 @@ package paper
 
 import (
 	"sort"
+	"strings"
 
 	"strake/lay"
 	"strake/plan"
@@ -81,13 +82,29 @@ func newLister(p plan.Plan) *lister {
 
 func (l *lister) row(r lay.Run) Row {
 	lo, hi := r.Outline.Box()
-	out := Row{Name: words.Row(r), Order: r.Order, Length: hi.X - lo.X, Fasten: words.Fasten(r.Fasten), Unfilled: r.Unfilled}
+	out := Row{Name: words.Row(r), Order: r.Order, Length: hi.X - lo.X, Fasten: l.nailing(r.Nailing), Unfilled: r.Unfilled}
 	out.Left, out.Right = l.end(lo.X, r, r.LeftEnd), l.end(hi.X, r, r.RightEnd)
 	for i := range r.Pieces {
 		out.Pieces = append(out.Pieces, l.piece(r, i))
 	}
 	l.width(&out, r)
 	return out
+}
+
+// nailing is how the row is fastened, and to where, in the places of the row.
+func (l *lister) nailing(ss []lay.Stretch) string {
+	var out []string
+	for i, s := range ss {
+		to := ""
+		switch {
+		case i+1 < len(ss):
+			to = " to " + l.say.Of(s.Along.To-l.zero)
+		case i > 0:
+			to = " to the right end"
+		}
+		out = append(out, words.Fasten(s.By)+to)
+	}
+	return strings.Join(out, ", ")
 }
 
 // width says how wide the row is at its ends and of what kind that makes it.

@@ -60,13 +60,17 @@ func TestRippedRowsKeepTheRightEdge(t *testing.T) {
 	p := made(t, roomJob(180, 144, 5, 0.75, 0.5, 0.5))
 	last := p.Layout.Rows
 	for _, r := range p.Lay.Runs {
+		if len(r.Nailing) != 1 {
+			t.Fatalf("row %d of a rectangle is fastened in one way: %v", r.Row, r.Nailing)
+		}
+		by := r.Nailing[0].By
 		for _, k := range r.Pieces {
 			q := p.Lay.Pieces[k]
 			switch {
-			case r.Row == 1 && (q.Behind != lay.Ripped || q.Ahead != lay.Tongue || r.Fasten != lay.FaceNail),
-				r.Row == last && (q.Behind != lay.Groove || q.Ahead != lay.Ripped || r.Fasten != lay.FaceNail),
-				r.Row > 1 && r.Row < last && (q.Behind != lay.Groove || q.Ahead != lay.Tongue || r.Fasten == lay.FaceNail):
-				t.Errorf("row %d: behind %s, ahead %s, %s", r.Row, q.Behind, q.Ahead, r.Fasten)
+			case r.Row == 1 && (q.Behind != lay.Ripped || q.Ahead != lay.Tongue || by != lay.FaceNail),
+				r.Row == last && (q.Behind != lay.Groove || q.Ahead != lay.Ripped || by != lay.FaceNail),
+				r.Row > 1 && r.Row < last && (q.Behind != lay.Groove || q.Ahead != lay.Tongue || by == lay.FaceNail):
+				t.Errorf("row %d: behind %s, ahead %s, %s", r.Row, q.Behind, q.Ahead, by)
 			}
 			lo, hi := q.Outline.Box()
 			if w := hi.Y - lo.Y; (r.Row == 1 || r.Row == last) && (w-in(3.75)).Abs() > tape.Millimetre/20 {

@@ -61,7 +61,7 @@ type builder struct {
 func (b *builder) addRun(id int, f filled) {
 	r := lay.Run{
 		ID: id, Row: f.Row, Part: f.Part, Low: f.Low, High: f.High, Order: f.Order,
-		Fasten: f.Fasten, LeftEnd: f.Left, RightEnd: f.Right, Unfilled: !f.ok,
+		Nailing: f.Nailing, LeftEnd: f.Left, RightEnd: f.Right, Unfilled: !f.ok,
 	}
 	r.Outline = cutTo(f.Shape, f.Left.Reach, f.Right.Reach)
 	if f.ok {

@@ -43,7 +43,7 @@ type Score struct {
 	Through     []string // doorways that rows run through
 	Beside      []string // doorways that rows pass side by side
 	Joists      Joists
-	ByHand      int // runs to be fastened by hand
+	ByHand      int // runs to be fastened by hand, in whole or in part
 	Rows, Runs  int
 	AcrossWidth tape.Length // of the floor, square to the rows
 }

@@ -61,8 +61,8 @@ type Run struct {
 	Never       []plane.Span // in none of them may a joint fall: the row is split in two there
 	WidthLeft, WidthRight,
 	Narrowest, Widest tape.Length
-	Fasten lay.Fasten
-	Order  int
+	Nailing []lay.Stretch // from left to right
+	Order   int
 }
 
 // Length is the longest that the faces of a run may be.

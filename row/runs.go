@@ -87,7 +87,7 @@ func newRun(a floor.Aligned, shape plane.Region, need []plane.Ring, low, high, s
 		lo, hi := n.Box()
 		left.X, right.X = min(left.X, lo.X), max(right.X, hi.X)
 	}
-	r := Run{Low: low, High: high, Shape: shape, Fasten: lay.Nailer}
+	r := Run{Low: low, High: high, Shape: shape}
 	r.Left = leftEnd(a, shape[0], left.X)
 	r.Right = mirrorEnd(leftEnd(mirrorEdges(a), mirror(shape[0]), -right.X))
 	r.stretch(shortest)

@@ -35,7 +35,7 @@ func scoreOf(l Layout, a floor.Aligned, f floor.Floor, b room.Built, lim limits.
 		if len(r.Must) > 0 || len(r.Never) > 0 || len(r.Shape[0].Tidy()) > 4 {
 			s.Notched++
 		}
-		if r.Fasten != lay.Nailer {
+		if slices.ContainsFunc(r.Nailing, func(s lay.Stretch) bool { return s.By != lay.Nailer }) {
 			s.ByHand++
 		}
 	}

@@ -1,59 +1,147 @@
 package row
 
 import (
+	"slices"
+
 	"strake/floor"
 	"strake/lay"
 	"strake/limits"
+	"strake/plane"
 	"strake/tape"
 )
 
-// zones sets how each run is fastened. First and last rows are face-nailed
-// (common practice, no source): every run with no row behind it, or none
-// ahead, along half its length or more. Of the others the floor nailer takes
-// those that leave it room behind the tongue edge and ahead of it along more
-// than half their length; the rest is nailed by hand through the tongue.
+// worthwhile is the shortest stretch that is fastened in a way of its own: 8 in,
+// about the distance from fastener to fastener (NWFA: 6 to 8 in for plank).
+const worthwhile = 8 * tape.Inch
+
+// zones sets how each run is fastened along its length. First and last rows
+// are face-nailed (common practice, no source): wherever no row lies behind, or
+// none ahead. Of the rest the floor nailer takes what leaves it room behind the
+// tongue edge and ahead of it; what does not is nailed by hand through the
+// tongue.
 func (l *Layout) zones(a floor.Aligned, lim limits.Limits) {
 	for i := range l.Runs {
 		r := &l.Runs[i]
-		behind, ahead := l.beside(*r)
-		switch half := r.Length() / 2; {
-		case behind <= half || ahead <= half:
-			r.Fasten = lay.FaceNail
-		case !nailerFits(a, *r, lim):
-			r.Fasten = lay.HandNail
-		}
+		turns := append(l.besideTurns(*r), nailerTurns(a, *r, lim)...)
+		r.Nailing = stretches(*r, turns, func(x tape.Length) lay.Fasten {
+			switch behind, ahead := l.beside(*r, x); {
+			case !behind || !ahead:
+				return lay.FaceNail
+			case !nailerFits(a, *r, x, lim):
+				return lay.HandNail
+			}
+			return lay.Nailer
+		})
 	}
 }
 
-// beside is along how much of a run there are rows behind it and ahead of it.
-func (l *Layout) beside(r Run) (behind, ahead tape.Length) {
+// stretches splits a run at turns, asks how each part is fastened in its
+// middle, and joins what is too short to the longer neighbour.
+func stretches(r Run, turns []tape.Length, by func(x tape.Length) lay.Fasten) []lay.Stretch {
+	turns = append(turns, r.Left.Reach, r.Right.Reach)
+	slices.Sort(turns)
+	var out []lay.Stretch
+	for i, to := range turns[1:] {
+		if s := (plane.Span{From: turns[i], To: to}); !s.Empty() && s.From >= r.Left.Reach && s.To <= r.Right.Reach {
+			out = append(out, lay.Stretch{Along: s, By: by(s.From + s.Len()/2)})
+		}
+	}
+	out = joined(out)
+	for len(out) > 1 {
+		k := shortest(out)
+		if out[k].Along.Len() >= worthwhile {
+			break
+		}
+		out[k].By = out[longerBeside(out, k)].By
+		out = joined(out)
+	}
+	return out
+}
+
+// joined makes one of neighbours that are fastened alike.
+func joined(ss []lay.Stretch) []lay.Stretch {
+	var out []lay.Stretch
+	for _, s := range ss {
+		if n := len(out); n > 0 && out[n-1].By == s.By {
+			out[n-1].Along.To = s.Along.To
+			continue
+		}
+		out = append(out, s)
+	}
+	return out
+}
+
+// shortest is the index of the shortest stretch.
+func shortest(ss []lay.Stretch) int {
+	k := 0
+	for i, s := range ss {
+		if s.Along.Len() < ss[k].Along.Len() {
+			k = i
+		}
+	}
+	return k
+}
+
+// longerBeside is the index of the longer neighbour of the k-th of two
+// stretches or more.
+func longerBeside(ss []lay.Stretch, k int) int {
+	switch {
+	case k == 0:
+		return 1
+	case k == len(ss)-1 || ss[k-1].Along.Len() >= ss[k+1].Along.Len():
+		return k - 1
+	}
+	return k + 1
+}
+
+// besideTurns are the ends of the rows behind and ahead of a run.
+func (l *Layout) besideTurns(r Run) []tape.Length {
+	var out []tape.Length
 	for _, o := range l.Runs {
-		both := max(0, min(r.Right.Reach, o.Right.Reach)-max(r.Left.Reach, o.Left.Reach))
-		switch {
-		case o.High == r.Low:
-			behind += both
-		case o.Low == r.High:
-			ahead += both
+		if o.High == r.Low || o.Low == r.High {
+			out = append(out, o.Left.Reach, o.Right.Reach)
+		}
+	}
+	return out
+}
+
+// beside tells whether at x a row lies behind the run, and ahead of it.
+func (l *Layout) beside(r Run, x tape.Length) (behind, ahead bool) {
+	for _, o := range l.Runs {
+		if o.Left.Reach <= x && x <= o.Right.Reach {
+			behind = behind || o.High == r.Low
+			ahead = ahead || o.Low == r.High
 		}
 	}
 	return
 }
 
-// looks is at how many places along a run the room for the nailer is measured.
-const looks = 9
-
-// nailerFits tells whether a floor nailer has room along most of a run: from
-// the tongue edge back to the wall behind, and on to the wall ahead.
-func nailerFits(a floor.Aligned, r Run, lim limits.Limits) bool {
-	fits := 0
-	for k := range tape.Length(looks) {
-		x := r.Left.Reach + (2*k+1)*r.Length()/(2*looks)
-		for _, s := range a.Bare.Section(x, false) {
-			if s.From < r.High && r.High < s.To &&
-				r.High-s.From >= lim.NailerBehind.Value && s.To-r.High >= lim.NailerAhead.Value {
-				fits++
+// nailerTurns is where the room for the nailer can begin or end: at corners of
+// the floor, and where a wall crosses the tongue edge or either clearance.
+func nailerTurns(a floor.Aligned, r Run, lim limits.Limits) []tape.Length {
+	var out []tape.Length
+	levels := []tape.Length{r.High, r.High - lim.NailerBehind.Value, r.High + lim.NailerAhead.Value}
+	for _, ring := range a.Bare {
+		for i, p := range ring {
+			q := ring[(i+1)%len(ring)]
+			out = append(out, p.X)
+			for _, y := range levels {
+				if p.Y != q.Y && min(p.Y, q.Y) < y && y < max(p.Y, q.Y) {
+					out = append(out, p.X+tape.Length(float64(q.X-p.X)*float64(y-p.Y)/float64(q.Y-p.Y)))
+				}
 			}
 		}
 	}
-	return 2*fits > looks
+	return out
+}
+
+// nailerFits tells whether a floor nailer has room at x: from the tongue edge
+// back to the wall behind, and on to the wall ahead.
+func nailerFits(a floor.Aligned, r Run, x tape.Length, lim limits.Limits) bool {
+	for _, s := range a.Bare.Section(x, false) {
+		if s.From < r.High && r.High < s.To {
+			return r.High-s.From >= lim.NailerBehind.Value && s.To-r.High >= lim.NailerAhead.Value
+		}
+	}
+	return false
 }

@@ -41,14 +41,16 @@ func (r *racker) row(row int, low tape.Length) {
 	parts := r.p.Aligned.Reach.Strip(low, low+r.p.Layout.Pitch).Parts()
 	for i, part := range parts {
 		run := lay.Run{ID: len(r.p.Lay.Runs), Row: row, Low: low, High: low + r.p.Layout.Pitch,
-			Outline: part[0], Order: len(r.p.Lay.Runs) + 1, Fasten: lay.Nailer}
+			Outline: part[0], Order: len(r.p.Lay.Runs) + 1}
+		by := lay.Nailer
 		if row == 1 {
-			run.Fasten = lay.FaceNail
+			by = lay.FaceNail
 		}
+		lo, hi := part.Box()
+		run.Nailing = []lay.Stretch{{Along: plane.Span{From: lo.X, To: hi.X}, By: by}}
 		if len(parts) > 1 {
 			run.Part = i + 1
 		}
-		lo, hi := part.Box()
 		run.LeftEnd, run.RightEnd = r.end(lo.X, run), r.end(hi.X, run)
 		if run.ID >= r.limit {
 			run.Unfilled = true
