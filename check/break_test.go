@@ -279,6 +279,9 @@ var slips = []slip{
 		b.lay.Runs[0].Order, b.lay.Runs[1].Order = 2, 1
 		b.lay.Pieces[0].How, b.lay.Pieces[1].How = lay.Angled, lay.Angled
 	}, "order of laying", "row 1, piece 1 and row 2", "angled in at place 2", 0},
+	{"angled in, and no closing row", plainRoom, func(b *bench) {
+		b.lay.Pieces[0].How, b.lay.Pieces[1].How = lay.Angled, lay.Angled
+	}, "order of laying", "row 1, piece 1 and row 2", "angled in at place 1", 0},
 	{"splined before the start line", splineRoom, func(b *bench) { b.lay.Runs[0].Order, b.lay.Runs[1].Order, b.lay.Runs[2].Order = 2, 3, 1 }, "order of laying", "row 1 of the field 1", "slid in at place 2", 0},
 	{"dropped in under a jamb", jambRoom, func(b *bench) { b.lay.Pieces[4].How = lay.Dropped }, "order of laying", "row 2, piece 3", "under an undercut jamb", 0},
 

@@ -75,17 +75,21 @@ func across(c contact) (tongue, groove *piece, ok bool) {
 
 // inTurn tells whether a tongue and the groove it goes into are laid in that
 // order. If the groove lies there first, the tongue must be brought into it
-// from behind, which only a piece that is dropped in can do.
+// from behind, which only a piece that is dropped in can do. A piece that is
+// angled in closes: nothing goes on to its tongue.
 func inTurn(tongue, groove *piece) bool {
-	return tongue.run.Order < groove.run.Order || tongue.How == lay.Dropped
+	return tongue.How == lay.Dropped || tongue.How != lay.Angled && tongue.run.Order < groove.run.Order
 }
 
 func buried(r Rule, tongue, groove *piece) finding.Finding {
 	ahead := groove.run
 	f := r.stop(tongue.label()+" and "+ahead.name, tongue.ID, groove.ID)
-	f.Measured = fmt.Sprintf("%s in at place %d, when %s lies ahead of it since place %d", tongue.How, tongue.run.Order, ahead.name, ahead.Order)
+	f.Measured = fmt.Sprintf("%s in at place %d, and %s, at place %d, lies ahead of it", tongue.How, tongue.run.Order, ahead.name, ahead.Order)
 	f.Limit = "behind before ahead"
 	f.Do = "Lay it before the row ahead, or drop it in: lower groove lip off, glued, face-nailed."
+	if tongue.How == lay.Angled {
+		f.Limit, f.Do = "no row ahead: what is angled in closes", "Slide it in before the row ahead."
+	}
 	return f
 }
 

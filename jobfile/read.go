@@ -1,6 +1,7 @@
 package jobfile
 
 import (
+	"bytes"
 	"fmt"
 	"slices"
 
@@ -92,6 +93,10 @@ func (d *decoder) read(data []byte, j *draft) {
 	}()
 	if len(data) >= 3 && string(data[:3]) == "\ufeff" {
 		data = data[3:]
+	}
+	if bytes.HasPrefix(bytes.TrimLeft(data, " \t\r\n{"), []byte(`"strake_lay"`)) {
+		d.failAt(1, 1, "this is a written board layout, not a job", "strake_lay", "a job; strake check JOB --lay FILE holds a layout against its job")
+		return
 	}
 	root := d.parse(data)
 	if root == nil {
