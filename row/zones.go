@@ -11,7 +11,8 @@ import (
 )
 
 // worthwhile is the shortest stretch that is fastened in a way of its own: 8 in,
-// about the distance from fastener to fastener (NWFA: 6 to 8 in for plank).
+// the most from fastener to fastener along solid plank (NWFA fastener schedule,
+// 2019, as reprinted by Hardwood Floors, Aug/Sep 2025).
 const worthwhile = 8 * tape.Inch
 
 // zones sets how each run is fastened along its length. First and last rows
