@@ -4,6 +4,7 @@ import (
 	"strake/finding"
 	"strake/lay"
 	"strake/plane"
+	"strake/tape"
 )
 
 var _ = declare("tongue and groove",
@@ -24,7 +25,7 @@ func holdMate(r Rule, s *site) []finding.Finding {
 		if c.a.fault != "" || c.b.fault != "" {
 			continue
 		}
-		a, b := c.a.profile(c.ea), c.b.profile(c.eb)
+		a, b := c.profiles()
 		ends := !c.ea.long() || !c.eb.long()
 		switch {
 		case ends && !s.mateEnds(a, b), !ends && !s.mateEdges(a, b):
@@ -34,6 +35,39 @@ func holdMate(r Rule, s *site) []finding.Finding {
 		}
 	}
 	return out
+}
+
+// profiles are what the two pieces of a contact carry where they touch: a
+// groove with a spline glued in along all of a stretch counts as a spline
+// against a groove, and one with a spline along any of it against a tongue.
+func (c contact) profiles() (a, b lay.Profile) {
+	a, b = c.a.profile(c.ea), c.b.profile(c.eb)
+	if !c.ea.long() || !c.eb.long() {
+		return a, b
+	}
+	return slipped(a, b, c.a.Slip, c.sa), slipped(b, a, c.b.Slip, c.sb)
+}
+
+func slipped(own, other lay.Profile, slip []plane.Span, on plane.Span) lay.Profile {
+	if own != lay.Groove {
+		return own
+	}
+	left := []plane.Span{on}
+	for _, t := range slip {
+		var rest []plane.Span
+		for _, l := range left {
+			rest = append(rest, l.Cut(t)...)
+		}
+		left = rest
+	}
+	var bare tape.Length
+	for _, l := range left {
+		bare += l.Len()
+	}
+	if bare == 0 || other != lay.Groove && bare < on.Len() {
+		return lay.Spline
+	}
+	return own
 }
 
 func mismatch(r Rule, p, q *piece, a, b lay.Profile) finding.Finding {

@@ -63,7 +63,7 @@ func across(c contact) (tongue, groove *piece, ok bool) {
 	if !c.ea.long() || !c.eb.long() || c.a.run == c.b.run {
 		return nil, nil, false
 	}
-	a, b := c.a.profile(c.ea), c.b.profile(c.eb)
+	a, b := c.profiles()
 	switch {
 	case !mates(a, b):
 		return nil, nil, false // the rule "tongue and groove" says so

@@ -33,23 +33,28 @@ func holdRip(r Rule, s *site) []finding.Finding {
 				continue
 			}
 			done[e.Name] = true
-			out = append(out, s.holdEdge(r, z, e.Name)...)
+			out = append(out, s.holdEdge(r, z, e.Name, true)...)
+			out = append(out, s.holdEdge(r, z, e.Name, false)...)
 		}
 	}
 	return out
 }
 
-// holdEdge holds the row along all stretches of a named edge.
-func (s *site) holdEdge(r Rule, z *zone, name string) []finding.Finding {
+// holdEdge holds the row along all stretches of a named edge that close the
+// rows, or along those too slanted to.
+func (s *site) holdEdge(r Rule, z *zone, name string, closing bool) []finding.Finding {
 	limit := s.lim.NarrowestRip
-	n, closing := rip{}, false
+	n, any := rip{}, false
 	for _, e := range z.at.Edges {
-		if e.Beside && e.Name == name && !s.notches(e) {
-			closing = closing || isClosing(e, z.Width, limit.Value)
+		if e.Beside && e.Name == name && !s.notches(e) && isClosing(e, z.Width, limit.Value) == closing {
+			any = true
 			n = narrower(n, s.ripAt(z, e))
 		}
 	}
-	x, exempt := s.exemptEdge(name)
+	if !any {
+		return nil
+	}
+	x, exempt := s.exemptAs(name, closing)
 	f := r.note(name)
 	f.Measured, f.Limit, f.Source, f.Do = "no row closes against it", s.say(limit.Value), limit.Source, x.Why
 	if n.p != nil {
@@ -97,6 +102,18 @@ func isClosing(e floor.AlignedEdge, pitch, narrowest tape.Length) bool {
 // passes it with a notch and closes against nothing.
 func (s *site) notches(e floor.AlignedEdge) bool {
 	return (e.To.X - e.From.X).Abs() < s.lim.ShortestPiece.Value
+}
+
+// exemptAs is the exemption of an edge by name: that of its closing stretches
+// gives the figure they are held to, that of slanted ones none. One that there
+// is but once stands for both.
+func (s *site) exemptAs(name string, closing bool) (lay.Exemption, bool) {
+	for _, x := range s.lay.Exempt {
+		if x.Rule == ripRule && x.Edge == name && (x.To > 0) == closing {
+			return x, true
+		}
+	}
+	return s.exemptEdge(name)
 }
 
 func (s *site) exemptEdge(name string) (lay.Exemption, bool) {

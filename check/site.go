@@ -59,7 +59,7 @@ func survey(l lay.Lay, at map[int]floor.Aligned, lim limits.Limits, b stock.Boar
 	s := &site{lay: l, lim: lim, stock: b, runOf: map[int]*run{}, tape: styleFor(b)}
 	byID := map[int]*zone{}
 	for i, z := range l.Zones {
-		zn := &zone{Zone: z, at: at[z.ID], name: zoneName(l.Zones, i)}
+		zn := &zone{Zone: z, at: at[z.ID], name: zoneName(l, i)}
 		zn.bound = boundOf(zn)
 		byID[z.ID] = zn
 		s.zones = append(s.zones, zn)
@@ -97,9 +97,11 @@ func (s *site) placePieces() {
 	}
 }
 
-// zoneName is empty while there is only one zone.
-func zoneName(zs []lay.Zone, i int) string {
-	if len(zs) < 2 {
+// zoneName is empty while there is only one zone, and for a field where the
+// rows of all zones are numbered through.
+func zoneName(l lay.Lay, i int) string {
+	zs := l.Zones
+	if len(zs) < 2 || zs[i].Kind == lay.Field && numberedThrough(l.Runs) {
 		return ""
 	}
 	n, of := 0, 0
@@ -115,6 +117,19 @@ func zoneName(zs []lay.Zone, i int) string {
 		return string(zs[i].Kind)
 	}
 	return fmt.Sprintf("%s %d", zs[i].Kind, n)
+}
+
+// numberedThrough tells whether no two runs have one number.
+func numberedThrough(runs []lay.Run) bool {
+	seen := map[[2]int]bool{}
+	for _, r := range runs {
+		k := [2]int{r.Row, r.Part}
+		if seen[k] {
+			return false
+		}
+		seen[k] = true
+	}
+	return true
 }
 
 // rowName is "row 12a", with its zone where there are several.

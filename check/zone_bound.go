@@ -52,7 +52,9 @@ func (z *zone) lineLength(e edge) tape.Length {
 	}
 	l := e.part(in)
 	for _, f := range sidesOf(z.at.Bare) {
-		l -= e.beside(edge{f.b, f.a}, 2)
+		// A short side with rounded corners points away from a long wall: either
+		// may lie on the line of the other.
+		l -= max(e.beside(edge{f.b, f.a}, 2), f.beside(edge{e.b, e.a}, 2))
 	}
 	return max(0, l)
 }

@@ -69,7 +69,7 @@ func toPiece(p lay.Piece) wirePiece {
 	return wirePiece{
 		ID: p.ID, Run: p.Run, Board: p.Board, Outline: toRing(p.Outline), InBoard: toRing(p.InBoard), Turned: p.Turned,
 		Left: p.Left, Right: p.Right, Behind: p.Behind, Ahead: p.Ahead,
-		Off: toSpans(p.Off), How: p.How,
+		Off: toSpans(p.Off), Slip: toSpans(p.Slip), How: p.How,
 	}
 }
 
@@ -77,7 +77,7 @@ func fromPiece(w wirePiece) lay.Piece {
 	return lay.Piece{
 		ID: w.ID, Run: w.Run, Board: w.Board, Outline: fromRing(w.Outline), InBoard: fromRing(w.InBoard), Turned: w.Turned,
 		Left: w.Left, Right: w.Right, Behind: w.Behind, Ahead: w.Ahead,
-		Off: fromSpans(w.Off), How: w.How,
+		Off: fromSpans(w.Off), Slip: fromSpans(w.Slip), How: w.How,
 	}
 }
 

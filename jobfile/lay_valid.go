@@ -179,6 +179,10 @@ func (v *validity) piece(p *wirePiece) {
 	v.ring(where, p.Outline)
 	v.ring(where, p.InBoard)
 	v.lengths(where, p.Off...)
+	v.lengths(where, p.Slip...)
+	if len(p.Slip)%2 != 0 {
+		v.failf("%s: slip is from, to, from, to ...; this has %d numbers", where, len(p.Slip))
+	}
 	if len(p.Off)%2 != 0 {
 		v.failf("%s: off is from, to, from, to ...; this has %d numbers", where, len(p.Off))
 	}

@@ -82,7 +82,8 @@ type (
 		Right   lay.Profile `json:"right"`
 		Behind  lay.Profile `json:"behind"`
 		Ahead   lay.Profile `json:"ahead"`
-		Off     wireRing    `json:"off,omitzero"` // from, to, from, to ...
+		Off     wireRing    `json:"off,omitzero"`  // from, to, from, to ...
+		Slip    wireRing    `json:"slip,omitzero"` // likewise
 		How     lay.How     `json:"how,omitzero"`
 	}
 	wireBoard struct {

@@ -115,7 +115,10 @@ type Piece struct {
 	// Off lists where along X the side tongue is taken off though the edge is
 	// otherwise whole: beside a hearth that the row only passes in part.
 	Off []plane.Span
-	How How
+	// Slip lists where along X a spline (slip tongue) is glued into the side
+	// groove: there it meets the groove of a row laid the other way.
+	Slip []plane.Span
+	How  How
 }
 
 // Run is one unbroken stretch of a row.

@@ -14,13 +14,14 @@ import (
 func (e *engine) build(a Ask, ls []tape.Length, plan []filled) lay.Lay {
 	l := lay.Lay{
 		Example: a.Boards.Known == stock.MixOnly, Known: a.Boards.Known, Seed: a.Seed, Kerf: e.blade,
-		Zones: []lay.Zone{{Kind: lay.Field, Dir: a.Layout.Dir, Width: a.Layout.Pitch, Offset: a.Layout.Offset, Ahead: 1, Hand: a.Boards.Hand}},
+		Zones: zonesOf(a),
 	}
-	b := builder{engine: e, lay: &l, need: a.Aligned.Need, number: map[int]int{}, lengths: ls, plain: a.Boards.EndTongue == 0}
+	b := builder{engine: e, ask: a, lay: &l, need: a.Aligned.Need, number: map[int]int{}, lengths: ls, plain: a.Boards.EndTongue == 0}
 	for i, f := range plan {
 		b.addRun(i, f)
 	}
 	b.sideTongues(a)
+	b.slipTongues()
 	b.endTongues(a)
 	b.boards()
 	l.Spare = spare(ls, b.number)
@@ -49,9 +50,21 @@ func slivers(a Ask) []lay.Exemption {
 	return out
 }
 
+// zonesOf are the zones of the lay: what is laid ahead, and what is laid
+// backwards from a spline.
+func zonesOf(a Ask) []lay.Zone {
+	var out []lay.Zone
+	for i, r := range a.Layout.Areas {
+		out = append(out, lay.Zone{ID: i, Kind: lay.Field, Dir: a.Layout.Dir, Width: a.Layout.Pitch, Offset: a.Layout.Offset,
+			Ahead: r.Ahead, Hand: a.Boards.Hand, Outline: r.Outline})
+	}
+	return out
+}
+
 type builder struct {
 	*engine
 	lay     *lay.Lay
+	ask     Ask
 	need    plane.Region
 	number  map[int]int // stock board -> lay board
 	lengths []tape.Length
@@ -60,20 +73,20 @@ type builder struct {
 
 func (b *builder) addRun(id int, f filled) {
 	r := lay.Run{
-		ID: id, Row: f.Row, Part: f.Part, Low: f.Low, High: f.High, Order: f.Order,
+		ID: id, Zone: b.ask.Layout.AreaOf(f.Run), Row: f.Row, Part: f.Part, Low: f.Low, High: f.High, Order: f.Order,
 		Nailing: f.Nailing, LeftEnd: f.Left, RightEnd: f.Right, Unfilled: !f.ok,
 	}
 	r.Outline = cutTo(f.Shape, f.Left.Reach, f.Right.Reach)
 	if f.ok {
 		pieces := f.pieces
-		if b.sign < 0 {
+		if f.sign < 0 {
 			pieces = slices.Clone(pieces)
 			slices.Reverse(pieces)
 		}
 		for i, p := range pieces {
 			r.Pieces = append(r.Pieces, b.addPiece(f, p, i > 0, i+1 < len(pieces)))
 		}
-		from, to := b.faces(f.pieces)
+		from, to := f.faces()
 		r.Outline = cutTo(f.Shape, from, to)
 		if f.least < b.jointMin {
 			b.lay.Relaxed = append(b.lay.Relaxed, lay.Relaxation{Rule: "joint distance", Run: id, From: b.jointMin, To: f.least,
@@ -87,9 +100,9 @@ func (b *builder) addRun(id int, f filled) {
 }
 
 // faces are the left and right ends of a filled run.
-func (b *builder) faces(ps []placed) (from, to tape.Length) {
-	from, to = ps[0].start, ps[len(ps)-1].end
-	if b.sign < 0 {
+func (f filled) faces() (from, to tape.Length) {
+	from, to = f.pieces[0].start, f.pieces[len(f.pieces)-1].end
+	if f.sign < 0 {
 		from, to = -to, -from
 	}
 	return
@@ -108,26 +121,39 @@ func cutTo(g plane.Region, from, to tape.Length) plane.Ring {
 
 func (b *builder) addPiece(f filled, p placed, hasLeft, hasRight bool) int {
 	from, to := p.start, p.end
-	if b.sign < 0 {
+	if f.sign < 0 {
 		from, to = -to, -from
 	}
 	id := len(b.lay.Pieces)
 	out := lay.Piece{ID: id, Run: len(b.lay.Runs), Board: b.boardOf(p.board), How: lay.Slid}
 	out.Outline = b.straight(cutTo(f.Shape, from, to), f.Low, f.High)
-	length := b.lengths[p.board]
-	step := plane.Pt{X: p.from - from, Y: -f.Low}
-	if b.sign < 0 {
-		step.X = length - p.from - to
-	}
-	out.InBoard = out.Outline.Move(step)
+	out.Turned = f.Ahead < 0
+	out.InBoard = b.inBoard(out.Outline, f, p, from, to)
 	near, far := b.ends(p)
 	out.Left, out.Right = near, far
-	if b.sign < 0 {
+	if f.sign < 0 {
 		out.Left, out.Right = far, near
 	}
 	out.Behind, out.Ahead = edges(out.InBoard, b.pitch)
+	if out.Turned {
+		out.Behind, out.Ahead = out.Ahead, out.Behind
+	}
 	b.lay.Pieces = append(b.lay.Pieces, out)
 	return id
+}
+
+// inBoard is the outline of a piece from x to y on the floor, in the frame of
+// its board. Stretches of a board are counted from its groove end, which is
+// at its X 0 or, with the tongue on the other hand, at its length.
+func (b *builder) inBoard(r plane.Ring, f filled, p placed, from, to tape.Length) plane.Ring {
+	at := p.from // X in the board of the end that lies lower there
+	if b.hand == stock.LeftHand {
+		at = b.lengths[p.board] - p.to
+	}
+	if f.Ahead < 0 {
+		return r.Turn(at+to, f.High)
+	}
+	return r.Move(plane.Pt{X: at - from, Y: -f.Low})
 }
 
 func (b *builder) boardOf(stockBoard int) int {

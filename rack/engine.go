@@ -5,6 +5,7 @@ import (
 	"math/rand/v2"
 	"slices"
 
+	"strake/stock"
 	"strake/tape"
 )
 
@@ -19,7 +20,7 @@ type engine struct {
 	polishing int
 	share     shares
 	t         paths
-	sign      tape.Length
+	hand      stock.Hand
 	stock     pile // all boards, before the first run
 	left      pile // what the last racking left
 }

@@ -60,12 +60,7 @@ func jointsOf(fs []filled, out map[int]bool) map[tape.Length][]tape.Length {
 		if out[i] || !f.ok {
 			continue
 		}
-		for _, q := range f.pieces[1:] {
-			joints[f.Low] = append(joints[f.Low], q.start)
-		}
-	}
-	for _, at := range joints {
-		slices.Sort(at)
+		f.noted(joints)
 	}
 	return joints
 }
@@ -122,10 +117,7 @@ func (e *engine) reopen(fs []filled, at, count int) bool {
 		}
 		f.pieces = out
 		p.use(out, e.shop)
-		for _, q := range out[1:] {
-			joints[f.Low] = append(joints[f.Low], q.start)
-		}
-		slices.Sort(joints[f.Low])
+		f.noted(joints)
 	}
 	if e.costNear(next, open) >= before {
 		return false

@@ -58,7 +58,7 @@ type filled struct {
 
 func newEngine(ctx context.Context, a Ask, ls []tape.Length) *engine {
 	e := &engine{
-		ctx: ctx, rng: rand.New(rand.NewPCG(a.Seed, 0x5eed)), budget: a.Budget, polishing: a.Polishing, sign: 1,
+		ctx: ctx, rng: rand.New(rand.NewPCG(a.Seed, 0x5eed)), budget: a.Budget, polishing: a.Polishing,
 		shop: shop{
 			blade: a.Limits.Kerf.Value, shortest: a.Limits.ShortestPiece.Value,
 			jointMin: a.Limits.JointMin.Value, preferred: max(a.Limits.JointPreferred.Value, a.Limits.JointMin.Value),
@@ -68,9 +68,7 @@ func newEngine(ctx context.Context, a Ask, ls []tape.Length) *engine {
 	if e.budget == 0 {
 		e.budget = Budget + largeFloor*int(need(a)/tape.Sixteenth)
 	}
-	if !(lay.Zone{Ahead: 1, Hand: a.Boards.Hand}).TongueRight() {
-		e.sign = -1
-	}
+	e.hand = a.Boards.Hand
 	e.unit = unit(ls)
 	for i, l := range ls {
 		e.stock.boards = append(e.stock.boards, item{board: i, to: l, groove: true, tongue: true})
@@ -101,8 +99,8 @@ func unit(ls []tape.Length) tape.Length {
 func (e *engine) run(l row.Layout) []filled {
 	runs := make([]run, len(l.Runs))
 	for i, r := range l.Runs {
-		runs[i] = orient(r, i, e.sign)
-		runs[i].start = r.Row <= 2
+		runs[i] = orient(r, i, e.signOf(r.Ahead))
+		runs[i].start = r.Row == l.StartRow || r.Row == l.StartRow+r.Ahead
 	}
 	return e.fillAll(runs)
 }
@@ -147,14 +145,11 @@ func (e *engine) measured(fs []filled) []filled {
 	for i := range fs {
 		f := &fs[i]
 		f.least = e.jointMin
-		one := within(joints[f.Low-e.pitch], f.run)
-		at := joints[f.Low]
+		one := e.around(f.run, joints).one
 		for _, q := range f.pieces[1:] {
 			f.least = min(f.least, nearest(one, q.start))
-			at = append(at, q.start)
 		}
-		slices.Sort(at)
-		joints[f.Low] = at
+		f.noted(joints)
 	}
 	return fs
 }
@@ -166,34 +161,49 @@ func (e *engine) greedy(runs []run) []filled {
 	out := make([]filled, len(runs))
 	for i, r := range runs {
 		out[i].run = r
-		b := behind{within(joints[r.Low-e.pitch], r), within(joints[r.Low-2*e.pitch], r)}
-		out[i].pieces, out[i].least, out[i].ok = e.fill(r, p, b)
+		out[i].pieces, out[i].least, out[i].ok = e.fill(r, p, e.around(r, joints))
 		if !out[i].ok {
 			continue
 		}
 		e.share.drawn(out[i].pieces, p)
 		p.use(out[i].pieces, e.shop)
 		e.tidy(&p)
-		at := joints[r.Low]
-		for _, q := range out[i].pieces[1:] {
-			at = append(at, q.start)
-		}
-		slices.Sort(at)
-		joints[r.Low] = at
+		out[i].noted(joints)
 	}
 	e.left = p
 	return out
 }
 
-// within are the joints that lie inside a run.
+// noted adds the joints of a filled run to those of its strip.
+func (f filled) noted(joints map[tape.Length][]tape.Length) {
+	at := joints[f.Low]
+	for _, q := range f.pieces[1:] {
+		at = append(at, f.sign*q.start)
+	}
+	slices.Sort(at)
+	joints[f.Low] = at
+}
+
+// within are the joints that lie inside a run, along it as racked, sorted.
 func within(at []tape.Length, r run) []tape.Length {
 	var out []tape.Length
 	for _, x := range at {
-		if r.nearReach < x && x < r.farReach {
+		if x *= r.sign; r.nearReach < x && x < r.farReach {
 			out = append(out, x)
 		}
 	}
+	if r.sign < 0 {
+		slices.Reverse(out)
+	}
 	return out
+}
+
+// signOf is 1 where the end tongues of a run lie to the right, else -1.
+func (e *engine) signOf(ahead int) tape.Length {
+	if (lay.Zone{Ahead: ahead, Hand: e.hand}).TongueRight() {
+		return 1
+	}
+	return -1
 }
 
 // heap is how many offcuts of a kind lie about at once; the shortest go first.

@@ -12,21 +12,56 @@ func (b *builder) sideTongues(a Ask) {
 	grooves := b.grooves()
 	for i := range b.lay.Pieces {
 		p := &b.lay.Pieces[i]
-		if p.Ahead != lay.Tongue {
+		front, at := leading(p, b.lay.Runs[p.Run])
+		if *front != lay.Tongue {
 			continue
 		}
-		high := b.lay.Runs[p.Run].High
 		all := true // the whole edge is free and off
-		for _, s := range lineSpans(p.Outline, high) {
-			free := without(s, grooves[high])
+		for _, s := range lineSpans(p.Outline, at) {
+			free := without(s, grooves[line{at, p.Turned}])
 			all = all && len(free) == 1 && free[0] == s
 			for _, f := range free {
-				off := b.trim(a, p, f, high)
+				off := b.trim(a, p, f, at)
 				all = all && off
 			}
 		}
 		if all {
-			p.Ahead, p.Off = lay.TongueOff, nil
+			*front, p.Off = lay.TongueOff, nil
+		}
+	}
+}
+
+// leading is the edge of a piece that tongues lead, and the row line it lies on.
+func leading(p *lay.Piece, r lay.Run) (*lay.Profile, tape.Length) {
+	if p.Turned {
+		return &p.Behind, r.Low
+	}
+	return &p.Ahead, r.High
+}
+
+// following is the edge of a piece that its groove follows with.
+func following(p *lay.Piece, r lay.Run) (*lay.Profile, tape.Length) {
+	if p.Turned {
+		return &p.Ahead, r.High
+	}
+	return &p.Behind, r.Low
+}
+
+// slipTongues glues a spline into the first of two grooves that meet.
+func (b *builder) slipTongues() {
+	grooves := b.grooves()
+	for i := range b.lay.Pieces {
+		p := &b.lay.Pieces[i]
+		edge, at := following(p, b.lay.Runs[p.Run])
+		if *edge != lay.Groove {
+			continue
+		}
+		for _, s := range lineSpans(p.Outline, at) {
+			for _, g := range grooves[line{at, !p.Turned}] {
+				if m := s.Meet(g.Span); !m.Empty() && b.lay.Runs[p.Run].Order < g.order {
+					p.Slip = append(p.Slip, m)
+				}
+			}
 		}
 	}
 }
@@ -41,7 +76,7 @@ func (b *builder) endTongues(a Ask) {
 		p := &b.lay.Pieces[r.Pieces[len(r.Pieces)-1]]
 		_, hi := p.Outline.Box()
 		at, step, end := hi.X, b.tongue, &p.Right
-		if b.sign < 0 {
+		if b.signOf(b.lay.Zones[r.Zone].Ahead) < 0 {
 			p = &b.lay.Pieces[r.Pieces[0]]
 			lo, _ := p.Outline.Box()
 			at, step, end = lo.X, -b.tongue, &p.Left
@@ -59,8 +94,11 @@ func (b *builder) endTongues(a Ask) {
 
 // trim takes the tongue off along a stretch unless it fits; it tells whether
 // it did.
-func (b *builder) trim(a Ask, p *lay.Piece, s plane.Span, high tape.Length) bool {
-	tip := plane.Rect(plane.P(s.From, high), plane.P(s.To, high+a.Boards.SideTongue))
+func (b *builder) trim(a Ask, p *lay.Piece, s plane.Span, at tape.Length) bool {
+	tip := plane.Rect(plane.P(s.From, at), plane.P(s.To, at+a.Boards.SideTongue))
+	if p.Turned {
+		tip = plane.Rect(plane.P(s.From, at-a.Boards.SideTongue), plane.P(s.To, at))
+	}
 	if fits(a.Aligned.Reach, tip) {
 		return false
 	}
@@ -75,13 +113,30 @@ func fits(g plane.Region, r plane.Ring) bool {
 	return in.Area2() >= r.Area2()
 }
 
+// line is a row line as boards of one sense offer their grooves to it.
+type line struct {
+	at     tape.Length
+	turned bool
+}
+
+// offered is a stretch of groove, with the place of its run in the order.
+type offered struct {
+	plane.Span
+	order int
+}
+
 // grooves are the stretches of each row line that a laid row beyond offers its
 // groove to.
-func (b *builder) grooves() map[tape.Length][]plane.Span {
-	out := map[tape.Length][]plane.Span{}
-	for _, p := range b.lay.Pieces {
-		low := b.lay.Runs[p.Run].Low
-		out[low] = append(out[low], lineSpans(p.Outline, low)...)
+func (b *builder) grooves() map[line][]offered {
+	out := map[line][]offered{}
+	for i := range b.lay.Pieces {
+		p := &b.lay.Pieces[i]
+		r := b.lay.Runs[p.Run]
+		_, at := following(p, r)
+		k := line{at, p.Turned}
+		for _, s := range lineSpans(p.Outline, at) {
+			out[k] = append(out[k], offered{s, r.Order})
+		}
 	}
 	return out
 }
@@ -99,12 +154,12 @@ func lineSpans(r plane.Ring, y tape.Length) []plane.Span {
 }
 
 // without is what is left of s outside all of ts.
-func without(s plane.Span, ts []plane.Span) []plane.Span {
+func without(s plane.Span, ts []offered) []plane.Span {
 	left := []plane.Span{s}
 	for _, t := range ts {
 		var next []plane.Span
 		for _, l := range left {
-			next = append(next, l.Cut(t)...)
+			next = append(next, l.Cut(t.Span)...)
 		}
 		left = next
 	}

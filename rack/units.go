@@ -11,7 +11,8 @@ import (
 // and is mirrored in the second.
 type run struct {
 	row.Run
-	index int // in Layout.Runs
+	index int         // in Layout.Runs
+	sign  tape.Length // 1: racked from left to right, -1: from right to left
 	// nearReach <= nearNeed <= farNeed <= farReach: the faces lie between.
 	nearReach, nearNeed, farNeed, farReach tape.Length
 	nearCut, farCut                        bool // that end is always cut: mitred, or measured in place
@@ -29,7 +30,7 @@ func orient(r row.Run, index int, sign tape.Length) run {
 		near, far = far, near
 	}
 	out := run{
-		Run: r, index: index,
+		Run: r, index: index, sign: sign,
 		nearReach: sign * near.Reach, nearNeed: sign * near.Need,
 		farReach: sign * far.Reach, farNeed: sign * far.Need,
 		nearCut: near.Mitred || near.InPlace, farCut: far.Mitred || far.InPlace,

@@ -17,6 +17,8 @@ type Wishes struct {
 	StartWall  room.Wall    // the first row lies along this wall
 	RunThrough string       // rows run through this doorway
 	EdgeOn     string       // a row edge on this corner
+	Middle     bool         // the first rows lie in the middle, and go both ways from a spline
+	Turning    Turning      // which pockets behind the start are laid backwards
 }
 
 // basis is what a direction was taken from.

@@ -23,6 +23,10 @@ type Layout struct {
 	Pitch    tape.Length
 	Offset   tape.Length // Y of a row line; the others are whole pitches away
 	Rows     int
+	StartRow int          // the row that is laid first
+	Starts   int          // places where a first row has none to go on from: the start line and those carried from it
+	Splines  []SplineLine // where the sense of laying is turned round
+	Areas    []Area       // what is laid ahead, and what is laid backwards
 	Face     plane.Region // what the boards fill: Reach with straight rips where the play allows
 	Runs     []Run        // in the order of laying
 	Rips     []Rip        // one for each closing edge
@@ -35,6 +39,7 @@ type Rip struct {
 	Edge        string
 	Index       int // into Aligned.Edges
 	Kind        floor.Kind
+	Wall        room.Wall // it lies along, counter-clockwise; empty: none
 	Row         int
 	Above       bool        // the floor lies above the edge: a starter rip, else a closing one
 	Left, Right tape.Length // width at its two ends; both the pitch: a full board
@@ -63,6 +68,7 @@ type Run struct {
 	Narrowest, Widest tape.Length
 	Nailing []lay.Stretch // from left to right
 	Order   int
+	Ahead   int // 1: its tongues face +Y, -1: -Y
 }
 
 // Length is the longest that the faces of a run may be.

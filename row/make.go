@@ -42,8 +42,10 @@ func layRows(f floor.Floor, b room.Built, d plane.Dir, from basis, pitch tape.Le
 	if n := len(l.Runs); n > 0 {
 		l.Rows = l.Runs[n-1].Row
 	}
+	l.rips(p, a, f)
+	l.StartRow = l.startRow(w, b)
+	l.spread(a, w.Turning)
 	l.zones(a, lim)
-	l.rips(p, a)
 	l.odd(p, a)
 	l.Why += fmt.Sprintf("; narrowest rip at a closing edge %s", style.Of(s.narrowest(pitch)))
 	l.Findings = append(l.Findings, l.sliverFindings(lim, style)...)
@@ -70,9 +72,9 @@ func (p problem) wished(best tape.Length, s score, a floor.Aligned, b room.Built
 }
 
 // rips reads the rip at each closing edge off the offset.
-func (l *Layout) rips(p problem, a floor.Aligned) {
+func (l *Layout) rips(p problem, a floor.Aligned, f floor.Floor) {
 	for _, e := range p.closing {
-		r := Rip{Edge: a.Edges[e.index].Name, Index: e.index, Kind: a.Edges[e.index].Kind,
+		r := Rip{Edge: a.Edges[e.index].Name, Index: e.index, Kind: a.Edges[e.index].Kind, Wall: f.Edges[e.index].Wall,
 			Above: e.above, Narrowest: e.rip(l.Offset, l.Pitch), Bow: e.bow}
 		r.Left, r.Right = r.Narrowest, r.Narrowest
 		if spread := e.slant - e.play; spread > 0 { // a taper: the other end is wider by what play does not take up

@@ -253,6 +253,20 @@ func (r *Run) split() {
 		}
 		r.Never = append(r.Never, plane.Span{From: xs[i], To: xs[i+1]})
 	}
+	r.steep()
+}
+
+// steep keeps joints off the sides that slant steeply across a part of the row
+// (a jamb met askew): a piece that ended there would have no square end left.
+func (r *Run) steep() {
+	for _, ring := range r.Shape {
+		for i, p := range ring {
+			q := ring[(i+1)%len(ring)]
+			if dx := (q.X - p.X).Abs(); dx > 0 && (q.Y-p.Y).Abs() >= dx {
+				r.Never = append(r.Never, plane.Span{From: min(p.X, q.X) - 1, To: max(p.X, q.X) + 1})
+			}
+		}
+	}
 }
 
 func (r *Run) inMust(x tape.Length) bool {

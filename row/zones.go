@@ -114,6 +114,9 @@ func (l *Layout) beside(r Run, x tape.Length) (behind, ahead bool) {
 			ahead = ahead || o.Low == r.High
 		}
 	}
+	if r.Ahead < 0 {
+		return ahead, behind
+	}
 	return
 }
 
@@ -121,7 +124,8 @@ func (l *Layout) beside(r Run, x tape.Length) (behind, ahead bool) {
 // the floor, and where a wall crosses the tongue edge or either clearance.
 func nailerTurns(a floor.Aligned, r Run, lim limits.Limits) []tape.Length {
 	var out []tape.Length
-	levels := []tape.Length{r.High, r.High - lim.NailerBehind.Value, r.High + lim.NailerAhead.Value}
+	sense := tape.Length(r.Ahead)
+	levels := []tape.Length{r.Front(), r.Front() - sense*lim.NailerBehind.Value, r.Front() + sense*lim.NailerAhead.Value}
 	for _, ring := range a.Bare {
 		for i, p := range ring {
 			q := ring[(i+1)%len(ring)]
@@ -140,8 +144,12 @@ func nailerTurns(a floor.Aligned, r Run, lim limits.Limits) []tape.Length {
 // back to the wall behind, and on to the wall ahead.
 func nailerFits(a floor.Aligned, r Run, x tape.Length, lim limits.Limits) bool {
 	for _, s := range a.Bare.Section(x, false) {
-		if s.From < r.High && r.High < s.To {
-			return r.High-s.From >= lim.NailerBehind.Value && s.To-r.High >= lim.NailerAhead.Value
+		if y := r.Front(); s.From < y && y < s.To {
+			behind, ahead := y-s.From, s.To-y
+			if r.Ahead < 0 {
+				behind, ahead = ahead, behind
+			}
+			return behind >= lim.NailerBehind.Value && ahead >= lim.NailerAhead.Value
 		}
 	}
 	return false
