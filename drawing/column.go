@@ -72,7 +72,10 @@ func (s *side) toLay() {
 		s.para(words.LineText(l, s.d.say), small, 0)
 	}
 	if r, ok := s.d.first(); ok {
-		s.para("Start with row "+words.Row(r)+", "+words.Fasten(r.Nailing[0].By)+"; the rows are numbered from there.", small, 0)
+		s.para("Start with row "+words.Row(r)+", "+words.Fasten(r.Nailing[0].By)+"; the rows are numbered up the sheet.", small, 0)
+	}
+	if t := words.SplineText(s.d.p, s.d.say); t != "" {
+		s.para(t+".", small, 0)
 	}
 	if why := s.d.p.Layout.Why; why != "" {
 		s.para(strings.ToUpper(why[:1])+why[1:]+".", small, 0)
@@ -111,6 +114,12 @@ func (s *side) legend() {
 		y := (b.a.Y + b.b.Y) / 2
 		return []sheet.Item{sheet.Polyline{Points: []sheet.Pt{{X: b.a.X, Y: y}, {X: b.b.X, Y: y}}, Pen: chain}}
 	})
+	if len(s.d.p.Layout.Splines) > 0 {
+		s.swatch("spline, groove to groove; beyond it laid backwards", func(b box) []sheet.Item {
+			y := (b.a.Y + b.b.Y) / 2
+			return []sheet.Item{sheet.Polyline{Points: []sheet.Pt{{X: b.a.X, Y: y}, {X: b.b.X, Y: y}}, Pen: splinePen}}
+		})
+	}
 	s.swatch("stays; the floor goes round it", func(b box) []sheet.Item {
 		return append(plain(sheet.White)(b), sheet.Hatch(z(b), -45, 2, hair)...)
 	})

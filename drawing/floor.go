@@ -21,6 +21,7 @@ func Floor(p plan.Plan) sheet.Sheet {
 	d.drawEdges()
 	d.drawLine()
 	d.drawPanel()
+	d.drawSplines()
 	d.nameRows()
 	d.nameCorners()
 	d.nameStays()

@@ -40,5 +40,7 @@ type Wishes struct {
 	StartWall  room.Wall    // first row along this wall; empty: strake's choice
 	RunThrough string       // rows run through this doorway without a break
 	EdgeOn     string       // a row edge on this corner
+	Middle     bool         // the first rows lie in the middle of the floor and go both ways
+	Backwards  string       // which pockets behind the start are laid backwards: "short", "all" or "none"
 	WoodFirst  bool         // saving wood comes before looks
 }

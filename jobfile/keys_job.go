@@ -115,6 +115,8 @@ var wishTable = table[job.Wishes]{fields: []field[job.Wishes]{
 		}
 	}),
 	corner("edge_on", "A row edge falls on this corner or point.", func(w *job.Wishes) *string { return &w.EdgeOn }),
+	yes("start_middle", "The first two rows lie in the middle of the floor, groove to groove on a spline, and rows are laid from them both ways.", func(w *job.Wishes) *bool { return &w.Middle }).or("no"),
+	choice("backwards", "What lies behind the start row and is laid backwards from a spline: short (what has no long row of its own to start from, such as closets), all, or none (each such place starts from a carried line).", []string{"short", "all", "none"}, func(w *job.Wishes) *string { return &w.Backwards }).or("short"),
 	yes("wood_first", "Saving wood comes before looks.", func(w *job.Wishes) *bool { return &w.WoodFirst }).or("no"),
 }}
 

@@ -26,13 +26,16 @@ func Lines(w io.Writer, p plan.Plan) error {
 		fmt.Fprintf(&b, "  [ ] row %-3d  %s from %s on wall %s-%s;  %s from %s on wall %s-%s;  check %s to the second mark %s\n", l.Row,
 			say.Rip(l.Left.At), l.Left.From, l.Left.Wall[0], l.Left.Wall[1], say.Rip(l.Right.At), l.Right.From, l.Right.Wall[0], l.Right.Wall[1], l.Left.From, say.Of(l.Check))
 	}
-	b.WriteString("\nStory stick and drift: front of each row from the front of row 1, as planned; write what you read beside it\n")
-	for i, d := range setout.Stick(p) {
-		mark := ""
-		if (i+1)%5 == 0 {
+	fmt.Fprintf(&b, "\nStory stick and drift: front of each row from the front of row %d, as planned; write what you read beside it\n", p.Layout.StartRow)
+	for _, d := range setout.Stick(p) {
+		mark, at := "", say.Rip(d.At.Abs())
+		if d.Row%5 == 0 {
 			mark = "   left ________  middle ________  right ________"
 		}
-		fmt.Fprintf(&b, "  row %-3d %12s%s\n", i+1, say.Rip(d), mark)
+		if d.At < 0 {
+			at += " behind"
+		}
+		fmt.Fprintf(&b, "  row %-3d %12s%s\n", d.Row, at, mark)
 	}
 	_, err := io.WriteString(w, b.String())
 	return err

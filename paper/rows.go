@@ -22,6 +22,7 @@ type Row struct {
 	WidthRight  tape.Length
 	Kind        string // "full width", "rip", "taper", "ripped in part"
 	Fasten      string
+	Turned      bool // laid backwards from a spline
 	Unfilled    bool // no boards left
 	Pieces      []Piece
 }
@@ -82,7 +83,7 @@ func newLister(p plan.Plan) *lister {
 
 func (l *lister) row(r lay.Run) Row {
 	lo, hi := r.Outline.Box()
-	out := Row{Name: words.Row(r), Order: r.Order, Length: hi.X - lo.X, Fasten: l.nailing(r.Nailing), Unfilled: r.Unfilled}
+	out := Row{Name: words.Row(r), Order: r.Order, Length: hi.X - lo.X, Fasten: l.nailing(r.Nailing), Unfilled: r.Unfilled, Turned: words.Turned(l.p, r)}
 	out.Left, out.Right = l.end(lo.X, r, r.LeftEnd), l.end(hi.X, r, r.RightEnd)
 	for i := range r.Pieces {
 		out.Pieces = append(out.Pieces, l.piece(r, i))

@@ -22,6 +22,9 @@ func RowsText(w io.Writer, p plan.Plan) error {
 	}
 	wrap(&b, "Left and right are those of the drawing; a place along a row is measured from the left-most end of the boards. "+
 		"Boards are counted from 1. A rip has two figures: its width on the floor, and what the saw is set to.", "", "")
+	if s := words.SplineText(p, say); s != "" {
+		wrap(&b, s+". Glue it into the groove of the row laid first, and let it stand proud by half.", "", "")
+	}
 	ripsText(&b, p, say)
 	for _, r := range Rows(p) {
 		b.WriteString("\n")
@@ -51,8 +54,12 @@ func ripsText(b *strings.Builder, p plan.Plan, say words.Lengths) {
 }
 
 func rowText(b *strings.Builder, r Row, p plan.Plan, say words.Lengths) {
-	wrap(b, fmt.Sprintf("no. %d to lay; %s long, from %s to %s; %s; %s", r.Order, say.Of(r.Length),
-		say.Of(r.Left.At), say.Of(r.Right.At), widths(r, say), r.Fasten), fmt.Sprintf("Row %-5s ", r.Name), "          ")
+	turned := ""
+	if r.Turned {
+		turned = "; laid backwards: boards turned end for end, tongues down the drawing"
+	}
+	wrap(b, fmt.Sprintf("no. %d to lay; %s long, from %s to %s; %s; %s%s", r.Order, say.Of(r.Length),
+		say.Of(r.Left.At), say.Of(r.Right.At), widths(r, say), r.Fasten, turned), fmt.Sprintf("Row %-5s ", r.Name), "          ")
 	var meets []string
 	for _, e := range []struct{ side, text string }{{"left: ", endText(r.Left)}, {"right: ", endText(r.Right)}} {
 		if e.text != "" {
@@ -83,6 +90,10 @@ func pieceText(b *strings.Builder, p Piece, say words.Lengths) {
 	parts := work(p, say)
 	if say.Of(p.Cuts.Short()) != say.Of(p.Cuts.Long()) {
 		parts = append([]string{"short side " + say.Of(p.Cuts.Short())}, parts...)
+	}
+	lo, _ := p.Lay.Outline.Box()
+	for _, s := range p.Lay.Slip {
+		parts = append(parts, fmt.Sprintf("glue a spline into its groove from %s to %s from the left", say.Of(s.From-lo.X), say.Of(s.To-lo.X)))
 	}
 	if p.From != "board "+p.Board {
 		parts = append(parts, p.From)

@@ -29,6 +29,7 @@ func Summary(p plan.Plan) string {
 	for _, r := range s.rips() {
 		s.put("rip", r)
 	}
+	s.put("turn", s.splines())
 	s.put("boards", s.boards())
 	s.put("joints", s.joints())
 	s.put("findings", s.findings())
@@ -145,6 +146,19 @@ func (s *summary) joints() string {
 	}
 	return fmt.Sprintf("%d pairs nearer than %s; the nearest %s apart, rows %s and %s", s.n.UnderPreferred,
 		s.say.Of(s.p.Job.Limits.JointPreferred.Value), s.say.Of(s.n.Nearest), words.Row(s.n.NearestRowA), words.Row(s.n.NearestRowB))
+}
+
+// splines says where the sense of laying turns, and how many first rows are
+// set to a line.
+func (s *summary) splines() string {
+	out := words.SplineText(s.p, s.say)
+	if n := s.p.Layout.Starts; n > 1 {
+		if out != "" {
+			out += "; "
+		}
+		out += fmt.Sprintf("%d first rows, each set to a line carried from the start line", n)
+	}
+	return out
 }
 
 func (s *summary) findings() string {

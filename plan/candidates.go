@@ -38,7 +38,17 @@ func Choose(j job.Job) Choices {
 	return c
 }
 
+func turning(s string) row.Turning {
+	switch s {
+	case "all":
+		return row.TurnAll
+	case "none":
+		return row.TurnNone
+	}
+	return row.TurnShort
+}
+
 func rowWishes(j job.Job) row.Wishes {
 	return row.Wishes{Direction: j.Wishes.Direction, Across: j.Wishes.Across, Between: j.Wishes.Between, StartWall: j.Wishes.StartWall,
-		RunThrough: j.Wishes.RunThrough, EdgeOn: j.Wishes.EdgeOn}
+		RunThrough: j.Wishes.RunThrough, EdgeOn: j.Wishes.EdgeOn, Middle: j.Wishes.Middle, Turning: turning(j.Wishes.Backwards)}
 }

@@ -50,18 +50,10 @@ func Lines(p plan.Plan) []Line {
 }
 
 func roomLines(p plan.Plan, r floor.RoomOutline) []Line {
-	fronts := map[int]tape.Length{}
-	var rows []int
-	for _, run := range p.Layout.Runs {
-		if _, ok := fronts[run.Row]; !ok {
-			fronts[run.Row] = run.High
-			rows = append(rows, run.Row)
-		}
-	}
-	slices.Sort(rows)
+	fronts := fronts(p)
 	var out []Line
 	last := -every
-	for _, n := range rows {
+	for _, n := range rowsOf(fronts) {
 		if n-last < every {
 			continue
 		}
@@ -72,6 +64,27 @@ func roomLines(p plan.Plan, r floor.RoomOutline) []Line {
 			last = n
 		}
 	}
+	return out
+}
+
+// fronts are the lines that rows keep to, by row: the edge that the tongues of
+// its boards lead, of those laid ahead where it has both kinds.
+func fronts(p plan.Plan) map[int]tape.Length {
+	out := map[int]tape.Length{}
+	for _, run := range p.Layout.Runs {
+		if _, ok := out[run.Row]; !ok || run.Ahead > 0 {
+			out[run.Row] = run.Front()
+		}
+	}
+	return out
+}
+
+func rowsOf(fronts map[int]tape.Length) []int {
+	var out []int
+	for n := range fronts {
+		out = append(out, n)
+	}
+	slices.Sort(out)
 	return out
 }
 
@@ -136,20 +149,23 @@ func mm(v float64) tape.Length {
 	return tape.Length(math.Round(v * float64(tape.Millimetre)))
 }
 
-// Stick is the distance of the front of each row from the front of the first,
-// for a story stick and for checks of drift.
-func Stick(p plan.Plan) []tape.Length {
+// Tick is a mark on the story stick: the front of a row.
+type Tick struct {
+	Row int
+	At  tape.Length // from the front of the row that is laid first; below 0 behind it
+}
+
+// Stick is the distance of the front of each row from the front of the one
+// that is laid first, for a story stick and for checks of drift.
+func Stick(p plan.Plan) []Tick {
 	if len(p.Layout.Runs) == 0 {
 		return nil
 	}
-	first := p.Layout.Runs[0].High
-	var out []tape.Length
-	row := 0
-	for _, r := range p.Layout.Runs {
-		if r.Row > row {
-			row = r.Row
-			out = append(out, r.High-first)
-		}
+	fronts := fronts(p)
+	first := fronts[p.Layout.StartRow]
+	var out []Tick
+	for _, n := range rowsOf(fronts) {
+		out = append(out, Tick{n, fronts[n] - first})
 	}
 	return out
 }

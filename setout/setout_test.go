@@ -58,7 +58,7 @@ func TestLinesTapedOutAgain(t *testing.T) {
 func rowFront(p plan.Plan, row int) tape.Length {
 	for _, r := range p.Layout.Runs {
 		if r.Row == row {
-			return r.High
+			return r.Front()
 		}
 	}
 	return 0
@@ -88,9 +88,13 @@ func inside(ring []plane.XY, q plane.XY) bool {
 // The story stick counts whole row widths.
 func TestStick(t *testing.T) {
 	p := planned(t, "sail-loft")
-	for i, d := range setout.Stick(p) {
-		if d != tape.Length(i)*p.Layout.Pitch {
-			t.Errorf("row %d is %v from the first", i+1, d)
+	for _, d := range setout.Stick(p) {
+		rows := d.Row - p.Layout.StartRow
+		if rows < 0 { // laid backwards: its front is the far edge
+			rows--
+		}
+		if d.At != tape.Length(rows)*p.Layout.Pitch {
+			t.Errorf("row %d is %v from the first", d.Row, d.At)
 		}
 	}
 }
