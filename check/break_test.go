@@ -298,6 +298,7 @@ var slips = []slip{
 	{"exempts no edge", plainRoom, func(b *bench) {
 		b.lay.Exempt = []lay.Exemption{{Rule: ripRule, Run: -1, Edge: "wall X-Y"}}
 	}, "named exception", "", "wall X-Y", 0},
+	{"a pin of no job", plainRoom, func(b *bench) { b.lay.Pins = []lay.Pin{{Kind: lay.PinEdge, Where: "corner C"}} }, "pin", "row edge on corner C", "no such pin", 0},
 }
 
 func TestEachSlipGivesItsFindingAlone(t *testing.T) {

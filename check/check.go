@@ -13,11 +13,12 @@ import (
 // outline that crosses itself) gets the findings of the rule "shape" alone:
 // nothing can be measured on it. No finding of level Stop means that the lay
 // holds; notes name whatever was relaxed or exempt.
-func Zones(l lay.Lay, at map[int]floor.Aligned, lim limits.Limits, b stock.Boards) []finding.Finding {
+func Zones(l lay.Lay, at map[int]floor.Aligned, lim limits.Limits, b stock.Boards, pins ...lay.Pin) []finding.Finding {
 	if fs := readable(l, at, b); len(fs) > 0 {
 		return fs
 	}
 	s := survey(l, at, lim, b)
+	s.pins = pins
 	var out []finding.Finding
 	for _, r := range Rules() {
 		if r.hold != nil {
@@ -27,14 +28,14 @@ func Zones(l lay.Lay, at map[int]floor.Aligned, lim limits.Limits, b stock.Board
 	return out
 }
 
-// Lay holds a lay to every rule, on the floor turned into each zone's frame.
-// See Zones.
-func Lay(l lay.Lay, f floor.Floor, lim limits.Limits, b stock.Boards) []finding.Finding {
+// Lay holds a lay to every rule, on the floor turned into each zone's frame,
+// and to the pins of its job. See Zones.
+func Lay(l lay.Lay, f floor.Floor, lim limits.Limits, b stock.Boards, pins ...lay.Pin) []finding.Finding {
 	at := map[int]floor.Aligned{}
 	for _, z := range l.Zones {
 		if zoneFault(z) == "" { // else readable says what is wrong
 			at[z.ID] = f.In(z.Dir)
 		}
 	}
-	return Zones(l, at, lim, b)
+	return Zones(l, at, lim, b, pins...)
 }

@@ -84,7 +84,9 @@ func (s *site) holdExempt(z *zone, f finding.Finding, n rip, x lay.Exemption) fi
 		return f // more than was asked
 	case n.under(x.To):
 		f.Level, f.Limit, f.Do = finding.Stop, s.say(x.To)+", as the exemption has it", "The exemption does not hold: the rip is narrower than it says."
-	case s.startExists(z):
+	case x.Pin != "" && !s.isPinned(x.Pin):
+		f.Level, f.Do = finding.Stop, "The exemption does not hold: the job has no pin \""+x.Pin+"\"."
+	case x.Pin == "" && s.startExists(z):
 		f.Level, f.Do = finding.Stop, "The exemption does not hold: some start line keeps every rip. Shift the rows."
 	}
 	return f

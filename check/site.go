@@ -22,6 +22,7 @@ type site struct {
 	runOf    map[int]*run
 	contacts []contact         // where long edges or ends of two pieces touch
 	touching map[int][]contact // the same by Piece.ID
+	pins     []lay.Pin         // of the job
 	tape     tape.Style
 }
 

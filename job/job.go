@@ -23,6 +23,7 @@ type Job struct {
 	Shoe     tape.Length   // thickness of the shoe in front of it, 0 none
 	Joists   Joists
 	Wishes   Wishes
+	Pins     Pins
 	Seed     uint64
 }
 
@@ -30,6 +31,22 @@ type Job struct {
 type Joists struct {
 	Along   room.Wall   // they run along this wall; empty: not known
 	Spacing tape.Length // on centre, 0 not known
+}
+
+// Pins are wishes that are kept even where they break a limit.
+type Pins struct {
+	RowEdge   string // a row edge on this corner or point
+	FullBoard string // a full board along this edge: a wall A-B, a doorway, something that stays
+	Rip       Rip
+	Spline    string    // the first two rows meet on the line through this corner or point
+	Tongues   room.Wall // side tongues face this wall
+	Taper     room.Wall // this wall takes the taper
+}
+
+// Rip is a width asked for at an edge.
+type Rip struct {
+	At    string
+	Width tape.Length
 }
 
 // Wishes are what the person would like.

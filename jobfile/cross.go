@@ -30,6 +30,7 @@ func cross(d *decoder, j *draft) {
 	n.squares()
 	n.doorways()
 	n.wishes()
+	n.pins()
 	if d.given("boards") {
 		boards(d, j)
 	}

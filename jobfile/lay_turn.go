@@ -4,6 +4,7 @@ import (
 	"strake/finding"
 	"strake/lay"
 	"strake/plane"
+	"strake/room"
 	"strake/stock"
 )
 
@@ -16,6 +17,7 @@ func toWire(l lay.Lay) wireLay {
 		Spare:    turn(l.Spare, func(c stock.Class) wireClass { return wireClass(c) }),
 		Relaxed:  turn(l.Relaxed, func(r lay.Relaxation) wireRelaxation { return wireRelaxation(r) }),
 		Exempt:   turn(l.Exempt, func(e lay.Exemption) wireExemption { return wireExemption(e) }),
+		Pins:     turn(l.Pins, toPin),
 		Findings: turn(l.Findings, toFinding),
 	}
 }
@@ -28,8 +30,31 @@ func fromWire(w wireLay) lay.Lay {
 		Spare:    turn(w.Spare, func(c wireClass) stock.Class { return stock.Class(c) }),
 		Relaxed:  turn(w.Relaxed, func(r wireRelaxation) lay.Relaxation { return lay.Relaxation(r) }),
 		Exempt:   turn(w.Exempt, func(e wireExemption) lay.Exemption { return lay.Exemption(e) }),
+		Pins:     turn(w.Pins, fromPin),
 		Findings: turn(w.Findings, fromFinding),
 	}
+}
+
+func toPin(p lay.Pin) wirePin {
+	w := wirePin{Kind: p.Kind, Where: p.Where, Width: p.Width}
+	if p.At != (plane.XY{}) {
+		w.At = []float64{p.At.X, p.At.Y}
+	}
+	if p.Wall != (room.Wall{}) {
+		w.Wall = p.Wall[:]
+	}
+	return w
+}
+
+func fromPin(w wirePin) lay.Pin {
+	p := lay.Pin{Kind: w.Kind, Where: w.Where, Width: w.Width}
+	if len(w.At) == 2 {
+		p.At = plane.XY{X: w.At[0], Y: w.At[1]}
+	}
+	if len(w.Wall) == 2 {
+		p.Wall = room.Wall{w.Wall[0], w.Wall[1]}
+	}
+	return p
 }
 
 func toZone(z lay.Zone) wireZone {

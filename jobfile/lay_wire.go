@@ -30,6 +30,7 @@ type (
 		Spare    []wireClass      `json:"spare,omitzero"`
 		Relaxed  []wireRelaxation `json:"relaxed,omitzero"`
 		Exempt   []wireExemption  `json:"exempt,omitzero"`
+		Pins     []wirePin        `json:"pins,omitzero"`
 		Findings []wireFinding    `json:"findings,omitzero"`
 	}
 	wireRing []tape.Length
@@ -113,7 +114,15 @@ type (
 		Run  int         `json:"run"`
 		Edge string      `json:"edge,omitzero"`
 		To   tape.Length `json:"to,omitzero"`
+		Pin  string      `json:"pin,omitzero"`
 		Why  string      `json:"why,omitzero"`
+	}
+	wirePin struct {
+		Kind  lay.PinKind `json:"kind"`
+		Where string      `json:"where,omitzero"`
+		At    []float64   `json:"at_mm,omitzero"` // x, y on the floor plan
+		Wall  []string    `json:"wall,omitzero"`
+		Width tape.Length `json:"width,omitzero"`
 	}
 	wireFinding struct {
 		Level    string `json:"level"`

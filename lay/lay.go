@@ -29,6 +29,7 @@ type Lay struct {
 	Spare    []stock.Class
 	Relaxed  []Relaxation
 	Exempt   []Exemption
+	Pins     []Pin
 	Findings []finding.Finding // what the search had to say
 }
 
@@ -192,5 +193,6 @@ type Exemption struct {
 	Run  int         // Run.ID, -1 when it is about an edge
 	Edge string      // name of the floor's edge, when it is about one
 	To   tape.Length // the narrowest rip there, which it is held to instead
+	Pin  string      // the pin that makes it so, as Pin.String has it; empty: none
 	Why  string
 }

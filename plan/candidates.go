@@ -4,6 +4,7 @@ import (
 	"strake/finding"
 	"strake/floor"
 	"strake/job"
+	"strake/lay"
 	"strake/row"
 	"strake/tape"
 )
@@ -30,7 +31,7 @@ func Choose(j job.Job) Choices {
 	if finding.Worst(fs) == finding.Stop {
 		return c
 	}
-	c.Candidates = row.Candidates(f, s.Built, j.Boards.Pitch(), j.Limits, rowWishes(j), j.Joists.Along, style)
+	c.Candidates = row.Candidates(f, s.Built, j.Boards.Pitch(), j.Limits, rowWishes(j, pinsOf(j, s.Built, f)), j.Joists.Along, style)
 	if len(c.Candidates) > 0 {
 		first := c.Candidates[0]
 		c.Shifts = row.Sensitivity(first.Layout, first.Aligned, j.Limits)
@@ -48,7 +49,7 @@ func turning(s string) row.Turning {
 	return row.TurnShort
 }
 
-func rowWishes(j job.Job) row.Wishes {
-	return row.Wishes{Direction: j.Wishes.Direction, Across: j.Wishes.Across, Between: j.Wishes.Between, StartWall: j.Wishes.StartWall,
+func rowWishes(j job.Job, pins []lay.Pin) row.Wishes {
+	return row.Wishes{TaperAt: j.Pins.Taper, Pins: pins, Direction: j.Wishes.Direction, Across: j.Wishes.Across, Between: j.Wishes.Between, StartWall: j.Wishes.StartWall,
 		RunThrough: j.Wishes.RunThrough, EdgeOn: j.Wishes.EdgeOn, Middle: j.Wishes.Middle, Turning: turning(j.Wishes.Backwards)}
 }

@@ -31,7 +31,7 @@ func MakeWithin(ctx context.Context, j job.Job, polishing int) Plan {
 		Seed: j.Seed, WoodFirst: j.Wishes.WoodFirst, Polishing: polishing, Style: tape.Paper(j.Unit),
 	})
 	p.Findings = append(p.Findings, p.Lay.Findings...)
-	p.Findings = append(p.Findings, check.Lay(p.Lay, p.Floor, j.Limits, j.Boards)...)
+	p.Findings = append(p.Findings, check.Lay(p.Lay, p.Floor, j.Limits, j.Boards, p.Pins...)...)
 	return p
 }
 
@@ -52,7 +52,8 @@ func Rows(j job.Job) Plan {
 	if finding.Worst(fs) == finding.Stop {
 		return p
 	}
-	p.Layout, p.Aligned = row.Make(p.Floor, s.Built, j.Boards.Pitch(), j.Limits, rowWishes(j), style)
+	p.Pins = pinsOf(j, s.Built, p.Floor)
+	p.Layout, p.Aligned = row.Make(p.Floor, s.Built, j.Boards.Pitch(), j.Limits, rowWishes(j, p.Pins), style)
 	p.Findings = append(p.Findings, p.Layout.Findings...)
 	p.doubts()
 	p.Findings = append(p.Findings, p.doubtFindings(style)...)

@@ -19,6 +19,7 @@ type Plan struct {
 	Built    room.Built
 	Floor    floor.Floor
 	Aligned  floor.Aligned
+	Pins     []lay.Pin // of the job, on this floor
 	Layout   row.Layout
 	Lay      lay.Lay
 	Findings []finding.Finding

@@ -25,6 +25,7 @@ func (e *engine) build(a Ask, ls []tape.Length, plan []filled) lay.Lay {
 	b.endTongues(a)
 	b.boards()
 	l.Spare = spare(ls, b.number)
+	l.Pins = a.Layout.Pins
 	l.Exempt = append(l.Exempt, slivers(a)...)
 	for _, o := range a.Layout.Odd {
 		l.Exempt = append(l.Exempt, lay.Exemption{Rule: "narrowest rip", Run: -1, Edge: o.Edge, Why: "the edge is too slanted for one rip"})
@@ -45,7 +46,11 @@ func slivers(a Ask) []lay.Exemption {
 			out[i].To = min(out[i].To, narrow)
 			continue
 		}
-		out = append(out, lay.Exemption{Rule: "narrowest rip", Run: -1, Edge: r.Edge, To: narrow, Why: "no start line keeps every rip in this direction"})
+		x := lay.Exemption{Rule: "narrowest rip", Run: -1, Edge: r.Edge, To: narrow, Why: "no start line keeps every rip in this direction"}
+		if a.Layout.Pin != "" {
+			x.Pin, x.Why = a.Layout.Pin, "pinned: "+a.Layout.Pin
+		}
+		out = append(out, x)
 	}
 	return out
 }

@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"strake/finding"
+	"strake/lay"
 	"strake/plane"
 	"strake/room"
 )
@@ -19,6 +20,8 @@ type Wishes struct {
 	EdgeOn     string       // a row edge on this corner
 	Middle     bool         // the first rows lie in the middle, and go both ways from a spline
 	Turning    Turning      // which pockets behind the start are laid backwards
+	TaperAt    room.Wall    // this wall takes the taper: rows run along the one that faces it
+	Pins       []lay.Pin    // kept even where they break a limit
 }
 
 // basis is what a direction was taken from.
@@ -46,6 +49,15 @@ func direction(b room.Built, w Wishes) (plane.Dir, basis, []finding.Finding) {
 	if from.across {
 		d = plane.Dir(plane.XY(d).Left())
 	}
+	if w.TaperAt != (room.Wall{}) {
+		if v, ok := facing(b, w.TaperAt); ok {
+			d, _ = wallDir(b, v)
+			from = basis{wall: v, why: fmt.Sprintf("rows along wall %s, so that wall %s takes the taper", v, w.TaperAt)}
+		} else {
+			fs = append(fs, noFacing(w.TaperAt))
+		}
+	}
+	d = toward(d, b, w.Pins)
 	if w.StartWall == (room.Wall{}) {
 		return d, from, fs
 	}
@@ -92,6 +104,31 @@ func along(b room.Built, w Wishes) (basis, []finding.Finding) {
 		}
 	}
 	return basis{wall: best, why: fmt.Sprintf("rows along wall %s, the longest", best)}, fs
+}
+
+// facing is the wall of the same room within 2 degrees of parallel to a wall,
+// on the other side of the room; the longest of them.
+func facing(b room.Built, w room.Wall) (room.Wall, bool) {
+	i, _, ok := b.FindWall(w)
+	d, ok2 := wallDir(b, w)
+	if !ok || !ok2 {
+		return w, false
+	}
+	best, long := w, 0.0
+	ring := b.Rooms[i].Ring()
+	for k, c := range ring {
+		v := room.Wall{c, ring[(k+1)%len(ring)]}
+		e, ok := wallDir(b, v)
+		if l := b.At[v[1]].Sub(b.At[v[0]]).Len(); ok && plane.XY(d).Dot(plane.XY(e)) < -math.Cos(2*math.Pi/180) && l > long {
+			best, long = v, l
+		}
+	}
+	return best, long > 0
+}
+
+func noFacing(w room.Wall) finding.Finding {
+	return finding.Finding{Level: finding.Warn, Rule: "taper at a wall", Where: "wall " + w.String(),
+		Measured: "no wall of its room faces it within 2 degrees of parallel", Do: "Name a wall that has one across the room, or give the direction of the rows."}
 }
 
 // halfway is the basis of rows between two walls.

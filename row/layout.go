@@ -23,6 +23,8 @@ type Layout struct {
 	Pitch    tape.Length
 	Offset   tape.Length // Y of a row line; the others are whole pitches away
 	Rows     int
+	Pin      string       // the pin that fixed the offset; empty: it is the best there is
+	Pins     []lay.Pin    // all of the job's
 	StartRow int          // the row that is laid first
 	Starts   int          // places where a first row has none to go on from: the start line and those carried from it
 	Splines  []SplineLine // where the sense of laying is turned round

@@ -35,8 +35,13 @@ func layRows(f floor.Floor, b room.Built, d plane.Dir, from basis, pitch tape.Le
 	p := newProblem(a, pitch, lim)
 	offset, s := p.best()
 	offset, s, fs := p.wished(offset, s, a, b, w, style)
-	l.Findings = append(l.Findings, fs...)
-	l.Offset = offset
+	at, by, more := p.pinned(w.Pins, a, style)
+	if by.Kind != "" {
+		offset, s, fs = at, p.at(at), nil
+		l.Pin = by.String()
+	}
+	l.Findings = append(append(l.Findings, fs...), more...)
+	l.Offset, l.Pins = offset, w.Pins
 	l.Face = face(a, lines{offset, pitch})
 	l.Runs = runs(a, l.Face, offset, pitch, lim.ShortestPiece.Value)
 	if n := len(l.Runs); n > 0 {
@@ -44,6 +49,12 @@ func layRows(f floor.Floor, b room.Built, d plane.Dir, from basis, pitch tape.Le
 	}
 	l.rips(p, a, f)
 	l.StartRow = l.startRow(w, b)
+	if r := l.pinnedStart(w.Pins); r > 0 {
+		l.StartRow, w.Middle = r, true
+	}
+	if w.Middle { // what lies behind goes the other way
+		w.Turning = TurnAll
+	}
 	l.spread(a, w.Turning)
 	l.zones(a, lim)
 	l.odd(p, a)
@@ -126,9 +137,12 @@ func (l *Layout) sliverFindings(lim limits.Limits, style tape.Style) []finding.F
 		slivers = append(slivers, r.Edge)
 	}
 	if slivers != nil {
+		do := "No start line keeps every rip in this direction. Try the other direction, or move what can be moved."
+		if l.Pin != "" {
+			do = "The pin \"" + l.Pin + "\" is kept as the job asks. Take it out, and the best start line is used."
+		}
 		out = append(out, finding.Finding{Level: finding.Warn, Rule: "narrowest rip", Where: strings.Join(slivers, ", "),
-			Measured: fine.Of(least), Limit: "at least " + fine.Of(lim.NarrowestRip.Value), Source: lim.NarrowestRip.Source,
-			Do: "No start line keeps every rip in this direction. Try the other direction, or move what can be moved."})
+			Measured: fine.Of(least), Limit: "at least " + fine.Of(lim.NarrowestRip.Value), Source: lim.NarrowestRip.Source, Do: do})
 	}
 	for _, o := range l.Odd {
 		if o.Under > 0 {

@@ -41,7 +41,7 @@ func (c *checkCmd) Run(r rim) error {
 		if p.Lay, err = jobfile.ReadLay(data); err != nil {
 			return fmt.Errorf("%s: %w", c.Lay, err)
 		}
-		p.Findings = append(p.Findings, check.Lay(p.Lay, p.Floor, j.Limits, j.Boards)...)
+		p.Findings = append(p.Findings, check.Lay(p.Lay, p.Floor, j.Limits, j.Boards, p.Pins...)...)
 	}
 	fmt.Fprint(r.out, paper.Findings(p))
 	if c.Readings {

@@ -1,0 +1,85 @@
+package plan_test
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"strake/check"
+	"strake/finding"
+	"strake/job"
+	"strake/lay"
+	"strake/plan"
+	"strake/room"
+	"strake/row"
+	"strake/tape"
+)
+
+// Each pin alone is kept, also where it leaves a sliver; the lay then names the
+// edge as exempt by that pin, the plan says so, and the checker, which has the
+// pins from the job, finds the lay of any other start at fault.
+func TestEachPinIsKept(t *testing.T) {
+	free := made(t, roomJob(180, 143, 5, 0.75, 0.5, 0.5))
+	for _, tt := range []struct {
+		name string
+		pin  func(*job.Pins)
+		kept func(plan.Plan) bool
+	}{
+		{"rip", func(p *job.Pins) { p.Rip = job.Rip{At: "B-A", Width: in(1)} }, func(p plan.Plan) bool { return ripAt(p, "wall A-B") == in(1) }},
+		{"full board", func(p *job.Pins) { p.FullBoard = "C-D" }, func(p plan.Plan) bool { return ripAt(p, "wall C-D") == in(5) }},
+		{"row edge", func(p *job.Pins) { p.RowEdge = "M" }, func(p plan.Plan) bool { return onLine(p, "M") }},
+		{"spline", func(p *job.Pins) { p.Spline = "M" }, func(p plan.Plan) bool {
+			return onLine(p, "M") && len(p.Layout.Splines) == 1 && (p.Layout.Splines[0].Y-p.Aligned.Dir.ToRow(p.Built.At["M"]).Y).Abs() <= 1
+		}},
+		{"tongues", func(p *job.Pins) { p.Tongues = room.Wall{"A", "B"} }, func(p plan.Plan) bool { return p.Layout.Dir.X < 0 }},
+	} {
+		t.Run(tt.name, func(t *testing.T) {
+			j := roomJob(180, 143, 5, 0.75, 0.5, 0.5)
+			j.Sketch.Points = []room.Point{{Name: "M", Wall: room.Wall{"B", "C"}, From: "B", At: in(61.3)}}
+			tt.pin(&j.Pins)
+			p := made(t, j)
+			if !tt.kept(p) {
+				t.Errorf("not kept: offset %v, rips %v", p.Layout.Offset, p.Layout.Rips)
+			}
+			narrow := slices.IndexFunc(p.Layout.Rips, func(r row.Rip) bool { return r.Narrowest < j.Limits.NarrowestRip.Value }) >= 0
+			named := slices.ContainsFunc(p.Lay.Exempt, func(x lay.Exemption) bool { return x.Pin != "" })
+			if narrow != named {
+				t.Errorf("a sliver: %v; an edge exempt by the pin: %v", narrow, named)
+			}
+			fs := check.Lay(free.Lay, p.Floor, j.Limits, j.Boards, p.Pins...)
+			if !slices.ContainsFunc(fs, func(f finding.Finding) bool { return f.Rule == "pin" && f.Measured != "" && f.Level >= finding.Warn }) {
+				t.Errorf("the lay without the pin passes: %v", fs)
+			}
+		})
+	}
+}
+
+// Two pins that cannot both hold: the first is kept, the other reported.
+func TestPinsThatDisagree(t *testing.T) {
+	j := roomJob(180, 143, 5, 0.75, 0.5, 0.5)
+	j.Pins.Rip = job.Rip{At: "A-B", Width: in(3)}
+	j.Pins.FullBoard = "A-B"
+	p := made(t, j)
+	if got := ripAt(p, "wall A-B"); got != in(3) {
+		t.Errorf("the first pin is not kept: %v", got)
+	}
+	if !slices.ContainsFunc(p.Findings, func(f finding.Finding) bool {
+		return f.Rule == "pin" && strings.Contains(f.Where, "full board") && strings.Contains(f.Do, "Both cannot hold")
+	}) {
+		t.Error("the second is not reported")
+	}
+}
+
+func ripAt(p plan.Plan, edge string) tape.Length {
+	for _, r := range p.Layout.Rips {
+		if r.Edge == edge {
+			return r.Narrowest
+		}
+	}
+	return 0
+}
+
+func onLine(p plan.Plan, corner string) bool {
+	d := (p.Aligned.Dir.ToRow(p.Built.At[corner]).Y - p.Layout.Offset) % p.Layout.Pitch
+	return d.Abs() <= 1 || (d.Abs()-p.Layout.Pitch).Abs() <= 1
+}
