@@ -80,7 +80,7 @@ func doorwayFits(b room.Built, name string, w room.Wall, from string, at, width 
 }
 
 func stayInside(b room.Built, s room.Stay) []finding.Finding {
-	o := stayOutline(b, s)
+	o, _ := stayOutline(b, s)
 	if len(o) < 3 {
 		return []finding.Finding{{Level: finding.Stop, Rule: "what stays", Where: s.Name,
 			Measured: "no outline", Do: "Give its corners, or a wall, a distance, a width and a depth."}}

@@ -12,25 +12,23 @@ import (
 	"strake/tape"
 )
 
-// doubts gives each closing rip its standard deviation: that of the width
-// across the boards from the start edge, at whichever end it is larger, and
-// that of the row width, once for each row between. The rip at the start edge
+// doubts gives each rip at a wall or at something that stays its standard
+// deviation: that of the width across the boards from the start edge, at
+// whichever end it is larger, and that of the row width, once for each row
+// between. The rip at the start edge
 // is set from that edge itself and has none.
 func (p *Plan) doubts() {
 	start, ok := p.startRip()
 	if !ok {
 		return
 	}
-	rows := p.heading()
 	pitch := p.Job.Boards.PitchSD().Millimetres()
-	from := p.Floor.Edges[p.Layout.Rips[start].Index].Wall
 	for i := range p.Layout.Rips {
 		r := &p.Layout.Rips[i]
-		to := p.Floor.Edges[r.Index].Wall
-		if i == start || to == (room.Wall{}) || to == from {
+		if i == start {
 			continue
 		}
-		ends, ok := p.Survey.Across(rows, from, to)
+		ends, ok := p.acrossTo(start, r.Index)
 		if !ok {
 			continue
 		}
@@ -40,6 +38,21 @@ func (p *Plan) doubts() {
 			r.SD = tape.Nearest(tape.Length(sd*float64(tape.Millimetre)), tape.Tick)
 		}
 	}
+}
+
+// acrossTo is the width across the boards from the start edge to another, a
+// wall or a side of something that stays; not ok where nothing is known of it.
+func (p *Plan) acrossTo(start, edge int) (ends [2]survey.Doubt, ok bool) {
+	from, to := p.Floor.Edges[p.Layout.Rips[start].Index].Wall, p.Floor.Edges[edge]
+	if to.Wall != (room.Wall{}) && to.Wall != from {
+		return p.Survey.Across(p.heading(), from, to.Wall)
+	}
+	for _, s := range p.Built.Stays {
+		if s.Name == to.Stay {
+			return p.Survey.AcrossStay(p.heading(), from, s, to.Side)
+		}
+	}
+	return ends, false
 }
 
 // startRip is the longest wall that the first rows lie along.

@@ -127,6 +127,10 @@ const (
 
 // Stay is something that stays: by named corners that readings reach, or as a
 // rectangle set out from a wall.
+//
+// Its sides are counted from 0: side i of corners runs from corner i to the
+// next; of a rectangle 0 is the side at the wall, 2 the one away from it, 1 and
+// 3 stand off the wall, 1 at its second corner's end counter-clockwise.
 type Stay struct {
 	Name    string
 	Kind    StayKind
