@@ -48,8 +48,17 @@ func twoRooms() Ask {
 		Rough: []survey.Reading{guess("P", "Q", 168), guess("Q", "R", 132), guess("K", "L", 66), guess("L", "M", 25)}}
 }
 
+// column is a room with a post in its middle, by guesses.
+func column() Ask {
+	a := rectangle()
+	a.Name = "Sail store"
+	a.Sketch.Stays = []room.Stay{{Name: "post", Kind: room.Column, Wall: room.Wall{"A", "B"}, From: "A",
+		At: 78 * tape.Inch, Off: 53 * tape.Inch, Width: 24 * tape.Inch, Depth: 24 * tape.Inch}}
+	return a
+}
+
 func all() map[string]Ask {
-	return map[string]Ask{"rectangle": rectangle(), "ell": ell(), "rooms": twoRooms()}
+	return map[string]Ask{"column": column(), "rectangle": rectangle(), "ell": ell(), "rooms": twoRooms()}
 }
 
 func golden(t *testing.T, name string, data []byte) {

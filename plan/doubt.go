@@ -142,9 +142,22 @@ func (p *Plan) settle(r row.Rip) string {
 
 // apart tells whether the start edge and another lie in different rooms.
 func (p *Plan) apart(start, edge int) bool {
-	i, _, ok := p.Built.FindWall(p.Floor.Edges[p.Layout.Rips[start].Index].Wall)
-	j, _, ok2 := p.Built.FindWall(p.Floor.Edges[edge].Wall)
+	i, ok := p.roomOf(p.Layout.Rips[start].Index)
+	j, ok2 := p.roomOf(edge)
 	return ok && ok2 && i != j
+}
+
+// roomOf is the room of an edge by the wall that it lies on or is set out from.
+func (p *Plan) roomOf(edge int) (int, bool) {
+	e := p.Floor.Edges[edge]
+	w := e.Wall
+	for _, s := range p.Built.Stays {
+		if s.Name == e.Stay && len(s.Corners) == 0 {
+			w = s.Wall
+		}
+	}
+	i, _, ok := p.Built.FindWall(w)
+	return i, ok
 }
 
 // bowFinding says what a bowed wall beside the rows asks for.

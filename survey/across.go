@@ -39,6 +39,14 @@ type edgeLine struct {
 	owns []own
 }
 
+func (e edgeLine) values() []float64 {
+	out := make([]float64, len(e.owns))
+	for i, o := range e.owns {
+		out[i] = o.mm
+	}
+	return out
+}
+
 func (r Result) wallLine(w room.Wall) line {
 	return func(x, _ []float64) (a, b plane.XY) {
 		at := r.places(x)
@@ -100,10 +108,7 @@ func (r Result) width(rows Heading, start room.Wall, to edgeLine) (ends [2]Doubt
 		return ends, false
 	}
 	from := r.wallLine(start)
-	fixed := make([]float64, len(to.owns))
-	for i, o := range to.owns {
-		fixed[i] = o.mm
-	}
+	fixed := to.values()
 	at, ok := abreast(spanOf(d.Unit(), from, r.x, fixed), spanOf(d.Unit(), to.line, r.x, fixed))
 	if !ok {
 		return ends, false

@@ -82,7 +82,7 @@ func TestStatedDoubtsOfStays(t *testing.T) {
 				t.Fatal(h.read.Name)
 			}
 			is, _ := r.stayLine(h.read, h.side)
-			places, _ := abreast(spanOf(plane.XY{X: 1}, r.wallLine(start), r.x, nil), spanOf(plane.XY{X: 1}, is.line, r.x, h.owns(is)))
+			places, _ := abreast(spanOf(plane.XY{X: 1}, r.wallLine(start), r.x, nil), spanOf(plane.XY{X: 1}, is.line, r.x, is.values()))
 			truth := math.Abs(level(plane.XY{X: 1}, is.line, f.unknowns(r), h.true, places[0][1]))
 			sum[h.read.Name] += math.Pow((got[0].Value-truth)/got[0].SD, 2) / rooms
 		}
@@ -117,14 +117,6 @@ type hearth struct {
 	read room.Stay
 	side int
 	true []float64 // own figures of a rectangle
-}
-
-func (h hearth) owns(l edgeLine) []float64 {
-	var out []float64
-	for _, o := range l.owns {
-		out = append(out, o.mm)
-	}
-	return out
 }
 
 // hearths are a side of each kind: away from the wall, beside it from either

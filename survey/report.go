@@ -90,7 +90,7 @@ func (r Result) NextReading(rs []Reading) (string, float64) {
 		spots := r.corners(ring)
 		for i, a := range spots {
 			for _, b := range spots[i+1:] {
-				if read[a.name+"-"+b.name] || !r.sees(ring, a, b) {
+				if read[a.name+"-"+b.name] || !r.sees(ring, a, b) || r.inTheWay(a.at, b.at) != "" {
 					continue
 				}
 				if sd := r.DistanceSD(a.name, b.name); sd > worst+1e-6 {

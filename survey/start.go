@@ -290,15 +290,11 @@ func misses(p plane.XY, from []plane.XY, dist []float64, within bool) float64 {
 // within tells whether p lies in some room.
 func (n *net) within(p plane.XY, x []float64) bool {
 	for _, r := range n.sketch.Rooms {
-		in := false
-		ring := r.Ring()
-		for i := range ring {
-			a, b := n.at(ring[i], x), n.at(ring[(i+1)%len(ring)], x)
-			if (a.Y > p.Y) != (b.Y > p.Y) && p.X < a.X+(p.Y-a.Y)*(b.X-a.X)/(b.Y-a.Y) {
-				in = !in
-			}
+		var o []plane.XY
+		for _, c := range r.Ring() {
+			o = append(o, n.at(c, x))
 		}
-		if in {
+		if holds(o, p) {
 			return true
 		}
 	}

@@ -1,0 +1,153 @@
+package survey
+
+import (
+	"testing"
+
+	"strake/plane"
+	"strake/room"
+	"strake/tape"
+)
+
+// columned is a room of 180 x 144 in with something 24 in square in its middle,
+// set out from wall A-B.
+func columned(kind room.StayKind, past room.Past) room.Sketch {
+	s := quad(false)
+	s.Stays = []room.Stay{{Name: "column", Kind: kind, Past: past, Wall: room.Wall{"A", "B"}, From: "A",
+		At: 78 * tape.Inch, Off: 60 * tape.Inch, Width: 24 * tape.Inch, Depth: 24 * tape.Inch}}
+	return s
+}
+
+var rough180 = []Reading{in("A", "B", 180), in("B", "C", 144)}
+
+// clipped tells whether the straight line from p to q passes through a box, by
+// halving the line until its pieces are short: no code of the package.
+func clipped(p, q, lo, hi plane.XY) bool {
+	for k := range 2001 {
+		c := p.Add(q.Sub(p).Times(float64(k) / 2000))
+		if c.X > lo.X && c.X < hi.X && c.Y > lo.Y && c.Y < hi.Y {
+			return true
+		}
+	}
+	return false
+}
+
+// No reading asked for crosses a column in the middle of the room, neither a
+// diagonal nor a width; what is left still fixes the shape, with every reading
+// checked and told from the others.
+func TestColumnInTheWay(t *testing.T) {
+	s := columned(room.Column, "")
+	sheet := Suggest(s, Want{Rough: rough180, Closing: []room.Wall{{"A", "B"}, {"B", "C"}}, Step: tape.Sixteenth}, Tape())
+	lo, hi := plane.XY{X: 78 * 25.4, Y: 60 * 25.4}, plane.XY{X: 102 * 25.4, Y: 84 * 25.4}
+	drawn := s
+	for _, it := range sheet.Items {
+		drawn.Points = append(drawn.Points, it.Ask.Marks...)
+	}
+	r := Adjust(drawn, rough180, Tape())
+	widths := 0
+	for _, it := range sheet.Items {
+		a := it.Ask.Reading
+		p := r.Built.At[a.From]
+		q := r.Built.At[a.To]
+		if a.Kind == Width {
+			widths++
+			mark := it.Ask.Marks[0]
+			_, u := r.square(mark.Wall, mark.At)
+			q = p.Add(u.Times(5000))
+		}
+		if clipped(p, q, lo, hi) {
+			t.Errorf("%s crosses the column", it.Ask.Name(inches16))
+		}
+	}
+	if widths != 6 {
+		t.Errorf("%d widths, want 6: the middle ones moved beside the column", widths)
+	}
+	if last := sheet.Items[len(sheet.Items)-1]; sheet.Unmet != "" || last.Unchecked != 0 || last.Alike != 0 {
+		t.Errorf("unmet %q, %d unchecked, %d alike", sheet.Unmet, last.Unchecked, last.Alike)
+	}
+	plain := Suggest(s, Want{Rough: rough180, Step: tape.Sixteenth}, Tape())
+	holdSheet(t, "column", s, rough180, plain)
+}
+
+// What lies low is measured over, unless the job says otherwise, and so is a
+// column that it says is low.
+func TestLowThingsAreMeasuredOver(t *testing.T) {
+	for _, c := range []struct {
+		kind   room.StayKind
+		past   room.Past
+		across bool
+	}{
+		{room.Hearth, "", true}, {room.Tile, "", true}, {room.Register, "", true},
+		{room.Column, "", false}, {room.Cabinet, "", false}, {room.Pipe, "", false},
+		{room.Hearth, room.PastRound, false}, {room.Cabinet, room.PastOver, true},
+	} {
+		across := false
+		for _, it := range Suggest(columned(c.kind, c.past), Want{Rough: rough180, Step: tape.Sixteenth}, Tape()).Items {
+			name := it.Ask.Reading.Name()
+			across = across || name == "A-C" || name == "B-D"
+		}
+		if across != c.across {
+			t.Errorf("%s %s: diagonals asked for: %v", c.kind, c.past, across)
+		}
+	}
+}
+
+// What a plan and a check ask for keeps off the column too: with four walls read
+// the next reading is to a mark, not a diagonal.
+func TestNextReadingKeepsOffColumn(t *testing.T) {
+	s := columned(room.Column, "")
+	rs := []Reading{in("A", "B", 180), in("B", "C", 144), in("C", "D", 180), in("D", "A", 144)}
+	r := Adjust(s, rs, Tape())
+	if next, _ := r.NextReading(rs); next != "" {
+		t.Errorf("next %s: both diagonals cross the column", next)
+	}
+	rep := r.Report(rs)
+	if len(rep.Remedies) == 0 {
+		t.Fatal("no remedy")
+	}
+	for _, m := range rep.Remedies {
+		if name := m.Ask.Reading.Name(); name == "A-C" || name == "B-D" {
+			t.Errorf("%s crosses the column", name)
+		}
+	}
+}
+
+// A cabinet in a corner hides that corner: its two walls are fixed by marks past
+// the cabinet, set out from their other ends, and no tape goes to the corner.
+func TestCabinetInACorner(t *testing.T) {
+	sheet := Suggest(cabinet(40), Want{Rough: rough180, Step: tape.Sixteenth}, Tape())
+	for _, it := range sheet.Items {
+		a := it.Ask.Reading
+		if a.From == "A" || a.To == "A" || it.Ask.Past != "" {
+			t.Errorf("%s, past %q", it.Ask.Name(inches16), it.Ask.Past)
+		}
+		for _, p := range it.Ask.Marks {
+			if p.From == "A" {
+				t.Errorf("%s is set out from the hidden corner", it.Ask.Name(inches16))
+			}
+		}
+	}
+	holdSheet(t, "cabinet", cabinet(40), rough180, sheet)
+}
+
+// Cabinets all along a wall hide both its corners. Nothing else fixes the wall,
+// so readings past them are asked for, each with what it has to pass.
+func TestCabinetsAlongAWall(t *testing.T) {
+	sheet := Suggest(cabinet(180), Want{Rough: rough180, Step: tape.Sixteenth}, Tape())
+	past := 0
+	for _, it := range sheet.Items {
+		if it.Ask.Past == "cabinet" {
+			past++
+		}
+	}
+	if past == 0 || past > 3 {
+		t.Errorf("%d readings past the cabinets, want 1 to 3", past)
+	}
+	holdRigid(t, cabinet(180), rough180, sheet)
+}
+
+// cabinet is a room of 180 x 144 in with a cabinet this long from corner A.
+func cabinet(long tape.Length) room.Sketch {
+	s := quad(false)
+	s.Stays = []room.Stay{{Name: "cabinet", Kind: room.Cabinet, Wall: room.Wall{"A", "B"}, From: "A", Width: long * tape.Inch, Depth: 24 * tape.Inch}}
+	return s
+}
