@@ -12,7 +12,7 @@ import (
 // sections are the lines of the sheet: the walk first, as the plan has it.
 func (s *Sheet) sections() {
 	fixes := Section{Title: "What fixes the shape", Note: "Take these first. With fewer, the shape rests on corners taken for square."}
-	marked := Section{Title: "What fixes the shape, from marks", Note: "Something stands in the way of what would fix it from corner to corner."}
+	marked := Section{Title: "What fixes the shape, from marks", Note: "What would fix it from corner to corner, no tape can read."}
 	rest := Section{Title: "Widths where rows close, and checks"}
 	again := Section{Title: "The widths again, at floor level, once the base is off", Note: "These say how wide the last row is."}
 	number := s.numbers()
@@ -21,7 +21,7 @@ func (s *Sheet) sections() {
 		l := Line{What: s.what(it), Why: s.why(it, number[k]), Hook: it.Hook}
 		switch it.Purpose {
 		case survey.Fixes, survey.Ties:
-			if it.Purpose == survey.Fixes && len(it.Ask.Marks) > 0 {
+			if len(it.Ask.Marks) > 0 {
 				marked.Lines = append(marked.Lines, l)
 				continue
 			}

@@ -16,8 +16,16 @@ type Ask struct {
 	Past    string       // what stands up in its way, "" nothing: asked for only where nothing else fixes the shape
 }
 
-// Name is the ask in words: A-C, or "from wall A-B, 90" from A, to C".
+// Name is the ask in words: A-C, or "from wall A-B, 90" from A, to C", and the
+// doorway that it goes through.
 func (a Ask) Name(style tape.Style) string {
+	if a.Through != "" {
+		return a.ends(style) + " through “" + a.Through + "”"
+	}
+	return a.ends(style)
+}
+
+func (a Ask) ends(style tape.Style) string {
 	if len(a.Marks) == 0 {
 		return a.Reading.Name()
 	}
@@ -33,6 +41,15 @@ func (a Ask) Name(style tape.Style) string {
 		return "from " + end(a.Reading.From) + " square across to wall " + a.Reading.Wall.String()
 	}
 	return "from " + end(a.Reading.From) + " to " + end(a.Reading.To)
+}
+
+// ease weighs a tie: one to a mark on a wall has to say more than one from
+// corner to corner.
+func (a Ask) ease() float64 {
+	if len(a.Marks) > 0 {
+		return 0.7
+	}
+	return 1
 }
 
 // candidate is an ask with its equation.

@@ -40,6 +40,9 @@ func (r Result) Findings(rs []Reading, style tape.Style) []finding.Finding {
 		out = append(out, r.against(rs, rep)...)
 	}
 	out = append(out, rep.others()...)
+	if len(loose) == 0 {
+		out = append(out, r.untied(rs, style)...)
+	}
 	out = append(out, rep.crooked(style)...)
 	if len(loose) == 0 {
 		out = append(out, rep.unread(rs, r.model, style)...)

@@ -152,14 +152,14 @@ func (b *builder) tie(first int) {
 				if b.used[k] || b.cands[k].ask.Through != d.Name || d.Name == "" {
 					continue
 				}
-				if q := b.effect(k).own; q > worst*(1+1e-9) {
+				if q := b.effect(k).own * b.cands[k].ask.ease(); q > worst*(1+1e-9) {
 					best, worst = k, q
 				}
 			}
 			if best < 0 {
 				break
 			}
-			b.put(best, Ties, b.cands[best].sd*math.Sqrt(worst))
+			b.put(best, Ties, b.cands[best].sd*math.Sqrt(b.effect(best).own))
 		}
 	}
 }
