@@ -104,5 +104,5 @@ func setOutAgain(s room.Stay) string {
 	if len(s.Corners) > 0 {
 		return "Measure " + strings.Join(s.Corners, ", ") + " again, each from two corners of the room, and check the names of these corners."
 	}
-	return "Measure along wall " + s.Wall.String() + " from " + s.From + " to its near side again, then its width and depth, and check from which corner it was measured."
+	return "Measure along wall " + s.Wall.String() + " from " + s.From + " to its near side again, then its width and depth, check from which corner it was measured, and name a wall of the room that it stands in: it is set out into that room."
 }

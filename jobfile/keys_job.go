@@ -39,7 +39,7 @@ var jobTable = table[draft]{
 		each("points", "Named places on walls, to read distances to.", "point", pointTable, addPoint),
 		readingsField().or("none yet: strake measure says which to take"),
 		roughField(),
-		list("offsets", "Distances of a corner or point from the line of a wall, square to it.", "reading", offsetTable, addSquare(survey.Off)),
+		list("offsets", "Distances of a corner or point from the line of a wall, square to it. It may lie in another room: then on the side of the wall where the doorways put it, and a corner of something that stays where its other readings do.", "reading", offsetTable, addSquare(survey.Off)),
 		list("along", "Distances along a wall to the place square below a corner or point.", "reading", alongTable, addSquare(survey.Along)),
 		list("widths", "Distances from a point on a wall, square to that wall, across to another.", "reading", widthTable, addSquare(survey.Width)),
 		sub("tape", "How far the tape and the assumptions are trusted, as standard deviations.", tapeTable, func(j *draft) *survey.Model { return &j.Tape }).or("a class II tape"),

@@ -20,6 +20,7 @@ func (r Result) Findings(rs []Reading, style tape.Style) []finding.Finding {
 	}
 	out = append(out, r.twice(style)...)
 	out = append(out, r.detours(rs, style)...)
+	out = append(out, r.sideless(rs)...)
 	cannot := len(out) > len(r.Apart)
 	loose := r.loose(rs, style)
 	out = append(out, loose...)

@@ -2,6 +2,7 @@ package survey
 
 import (
 	"math"
+	"slices"
 
 	"gonum.org/v1/gonum/mat"
 
@@ -41,6 +42,7 @@ func (n *net) start(rs []Reading) (x []float64, apart []string) {
 	for _, st := range n.sketch.Stays {
 		n.startStay(st, rs, x)
 	}
+	n.first = slices.Clone(x)
 	return x, apart
 }
 
@@ -226,6 +228,10 @@ func (n *net) startStay(st room.Stay, rs []Reading, x []float64) {
 			}
 			at, ok := n.crossing(c, rs, ready, x)
 			if !ok {
+				at, ok = n.setOff(c, rs, x)
+			}
+			n.placed[c] = n.placed[c] || ok
+			if !ok {
 				at, ok = n.squareOff(ring, i, rs, done, x)
 			}
 			if ok {
@@ -251,7 +257,7 @@ func (n *net) crossing(c string, rs []Reading, ready func(string) bool, x []floa
 		if r.To == c {
 			other = r.From
 		}
-		if (r.From == c || r.To == c) && n.known(other) && ready(other) {
+		if r.Kind == Between && (r.From == c || r.To == c) && n.known(other) && ready(other) {
 			from, dist = append(from, n.at(other, x)), append(dist, r.Value.Millimetres())
 		}
 	}
@@ -274,6 +280,23 @@ func (n *net) crossing(c string, rs []Reading, ready func(string) bool, x []floa
 	return p, true
 }
 
+// setOff is where a distance along a wall and one off the same wall meet.
+func (n *net) setOff(c string, rs []Reading, x []float64) (plane.XY, bool) {
+	for _, r := range rs {
+		i := slices.IndexFunc(rs, func(o Reading) bool {
+			return o.Kind == Off && o.From == c && (o.Wall == r.Wall || o.Wall == room.Wall{r.Wall[1], r.Wall[0]})
+		})
+		_, ccw, ok := n.sketch.FindWall(r.Wall)
+		if r.Kind != Along || r.To != c || i < 0 || !ok || !n.usable(r) {
+			continue
+		}
+		u := unit(n.at(ccw[1], x).Sub(n.at(ccw[0], x)))
+		at := n.along(r.Wall, r.From, r.Value.Millimetres(), x)
+		return at.Add(u.Left().Times(rs[i].Value.Millimetres())), true
+	}
+	return plane.XY{}, false
+}
+
 // misses is how badly a place fits further readings; outside every room it
 // fits worst.
 func misses(p plane.XY, from []plane.XY, dist []float64, within bool) float64 {
@@ -289,12 +312,8 @@ func misses(p plane.XY, from []plane.XY, dist []float64, within bool) float64 {
 
 // within tells whether p lies in some room.
 func (n *net) within(p plane.XY, x []float64) bool {
-	for _, r := range n.sketch.Rooms {
-		var o []plane.XY
-		for _, c := range r.Ring() {
-			o = append(o, n.at(c, x))
-		}
-		if holds(o, p) {
+	for k := range n.sketch.Rooms {
+		if holds(n.round(k, x), p) {
 			return true
 		}
 	}

@@ -8,7 +8,6 @@ import (
 	"gonum.org/v1/gonum/mat"
 
 	"strake/finding"
-	"strake/room"
 	"strake/tape"
 )
 
@@ -20,7 +19,7 @@ func (r Result) untied(rs []Reading, style tape.Style) []finding.Finding {
 	var ties []candidate
 	var sure *mat.SymDense
 	for _, d := range r.Built.Doorways {
-		near, far, ok := r.sides(r.roomOf(d.Wall[0]), d)
+		near, far, ok := r.sides(r.net.roomOf(d.Wall[0]), d)
 		if !ok || d.Name == "" || r.tied(rs, near.room, far.room) {
 			continue
 		}
@@ -80,22 +79,13 @@ func (r Result) tied(rs []Reading, i, j int) bool {
 		if !r.net.usable(v) {
 			continue
 		}
-		a, b := r.roomOf(v.From), r.roomOf(v.Wall[0])
+		a, b := r.net.roomOf(v.From), r.net.roomOf(v.Wall[0])
 		if v.To != "" {
-			a, b = r.roomOf(v.To), a
+			a, b = r.net.roomOf(v.To), a
 		}
 		if a == i && b == j || a == j && b == i {
 			return true
 		}
 	}
 	return false
-}
-
-// roomOf is the room of a corner or of a point on a wall; -1 for the corners of
-// what stays.
-func (r Result) roomOf(name string) int {
-	if p, ok := r.net.points[name]; ok {
-		name = p.Wall[0]
-	}
-	return slices.IndexFunc(r.Built.Rooms, func(rm room.Room) bool { return slices.Contains(rm.Corners, name) })
 }
