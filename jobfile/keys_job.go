@@ -45,7 +45,7 @@ var jobTable = table[draft]{
 		sub("tape", "How far the tape and the assumptions are trusted, as standard deviations.", tapeTable, func(j *draft) *survey.Model { return &j.Tape }).or("a class II tape"),
 		each("doorways", "Openings in the walls of the rooms.", "doorway", doorwayTable, addDoorway),
 		each("stays", "What stays where it is: hearths, tiles, columns, registers, cabinets, pipes.", "thing that stays", stayTable, addStay),
-		sub("boards", "The boards on the pallet.", boardsTable, func(j *draft) *stock.Boards { return &j.Boards }).must(),
+		sub("boards", "The boards on the pallet.", boardsTable, func(j *draft) *stock.Boards { return &j.Boards }).must().written(boardsLike),
 		length("base", "Thickness of the baseboard that covers the gap at the walls.", within{0, 60 * mm}, func(j *draft) *tape.Length { return &j.Base }).or("no baseboard"),
 		length("shoe", "Thickness of the shoe or quarter round in front of the baseboard.", within{0, 60 * mm}, func(j *draft) *tape.Length { return &j.Shoe }).or("no shoe"),
 		sub("joists", "What the subfloor lies on.", joistTable, func(j *draft) *job.Joists { return &j.Joists }).or("not known"),

@@ -241,7 +241,7 @@ var mistakes = []struct {
 	{"24 x 36 in", "36 in x 24", "36 in x 24", "number of boards comes first", "24 boards"},
 	{"24 x 36 in", "24 x 36 ft 1/3", "24 x 36 ft 1/3", "1/3 is no mark", ""},
 	{"24 x 36 in", "24 x 1", "24 x 1", "no length of a board", "from"},
-	{"lengths: {tally: [24 x 36 in, 3 x 7' 0\", 61-1/2]}", "lengths: {}", "{}", "nothing says how long", "tally, one or mix"},
+	{"lengths: {tally: [24 x 36 in, 3 x 7' 0\", 61-1/2]}", "lengths: {}", "{}", "nothing says how long", "lengths: {one: 48 in}"},
 	{"61-1/2]}", "61-1/2], one: 36}", "36}", "more than one way", "one of"},
 	{"61-1/2]}", "61-1/2], count: 36}", "36}", "a count goes with one length", "one"},
 	{"tally: [24 x 36 in, 3 x 7' 0\", 61-1/2]", "mix: {least: 12, most: 84, mean: 90}", "90", "mean lies outside", `84"`},
