@@ -10,6 +10,7 @@
 package measure
 
 import (
+	"strake/plane"
 	"strake/room"
 	"strake/survey"
 	"strake/tape"
@@ -49,7 +50,14 @@ type Sheet struct {
 	Notes    []string  // what the sheet rests on, and what it leaves open
 	Marks    []room.Point
 	Built    room.Built // the rough shape, marks included
+	Stays    []Outline  // what stays, as far as it is known
 	plan     survey.Sheet
+}
+
+// Outline is something that stays, in the rough shape, mm.
+type Outline struct {
+	Name    string
+	Corners []plane.XY
 }
 
 // Make works out the sheet.
@@ -61,7 +69,13 @@ func Make(a Ask) Sheet {
 	s.plan = survey.Suggest(sketch, want, a.Model)
 	s.marks()
 	sketch.Points = append(append([]room.Point(nil), sketch.Points...), s.Marks...)
-	s.Built = survey.Adjust(sketch, append(append([]survey.Reading(nil), a.Rough...), a.Have...), a.Model).Built
+	fit := survey.Adjust(sketch, append(append([]survey.Reading(nil), a.Rough...), a.Have...), a.Model)
+	s.Built = fit.Built
+	for _, st := range s.Built.Stays {
+		if o := fit.Outline(st); len(o) > 0 {
+			s.Stays = append(s.Stays, Outline{st.Name, o})
+		}
+	}
 	s.sections()
 	s.buys()
 	s.notes()

@@ -15,15 +15,15 @@ func (r Result) inTheWay(p, q plane.XY) string {
 		if !st.StandsUp() {
 			continue
 		}
-		if o := r.outline(st); len(o) > 0 && nearOutline(o, p, q) < clearOf {
+		if o := r.Outline(st); len(o) > 0 && nearOutline(o, p, q) < clearOf {
 			return st.Name
 		}
 	}
 	return ""
 }
 
-// outline is the line round something that stays, none where it has no area.
-func (r Result) outline(st room.Stay) []plane.XY {
+// Outline is the line round something that stays, none where it has no area.
+func (r Result) Outline(st room.Stay) []plane.XY {
 	n := len(st.Corners)
 	if n == 0 {
 		n = 4

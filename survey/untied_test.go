@@ -109,7 +109,7 @@ func TestTiesKeepClear(t *testing.T) {
 			net.points[p.Name] = p
 		}
 		p, q := net.at(c.ask.Reading.From, r.x), net.at(c.ask.Reading.To, r.x)
-		if nearOutline(r.outline(post), p, q) < clearOf {
+		if nearOutline(r.Outline(post), p, q) < clearOf {
 			t.Errorf("%s touches the post", c.ask.Name(inches16))
 		}
 		for _, jamb := range []float64{52, 82} { // from S, which lies at x 0; the wall is from y 132 to 136.5
