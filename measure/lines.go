@@ -134,7 +134,7 @@ func (s *Sheet) openings() Section {
 func (s *Sheet) stays() Section {
 	sec := Section{Title: "What stays"}
 	for _, st := range s.Ask.Sketch.Stays {
-		if s.known(st.Width) && s.known(st.Depth) || len(st.Corners) > 0 && !s.unreached(st) {
+		if s.known(st.Width) && s.known(st.Depth) && !slices.Contains(s.Ask.Floating, st.Name) || len(st.Corners) > 0 && !s.unreached(st) {
 			continue
 		}
 		for _, c := range st.Corners {

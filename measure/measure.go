@@ -23,6 +23,7 @@ type Ask struct {
 	Rough    []survey.Reading // guesses
 	Have     []survey.Reading // readings taken already
 	Unplaced []string         // doorways with figures missing: these are 0
+	Floating []string         // what stays with its place along its wall missing: that is 0
 	Model    survey.Model
 	Rows     Rows
 	Unit     tape.Unit

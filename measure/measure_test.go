@@ -186,6 +186,19 @@ func TestUnplaced(t *testing.T) {
 	}
 }
 
+// A post that no one knows the place of keeps no reading off, and the sheet says
+// so; with guesses it does.
+func TestPostWithoutAPlace(t *testing.T) {
+	a := column()
+	a.Floating = []string{"post"}
+	if got := text(t, a); !strings.Contains(got, "readings may run across them: post") || !strings.Contains(got, "  A-C  ") {
+		t.Errorf("no place known:\n%s", got)
+	}
+	if got := text(t, column()); strings.Contains(got, "may run across") || strings.Contains(got, "  A-C  ") {
+		t.Errorf("place known:\n%s", got)
+	}
+}
+
 // Once measured, doorways are not asked for again.
 func TestMeasuredDoorwayIsLeftOut(t *testing.T) {
 	a := ell()

@@ -61,9 +61,9 @@ func (s Sheet) middle(w room.Wall, opening tape.Length) tape.Length {
 // reach to place them.
 func (s Sheet) unreached(st room.Stay) bool { return !reached(st, s.Ask.Have) }
 
-// unknown is unreached by guesses too.
+// unknown is unreached by guesses too, or with no place along its wall.
 func (s Sheet) unknown(st room.Stay) bool {
-	return !reached(st, append(append([]survey.Reading(nil), s.Ask.Rough...), s.Ask.Have...))
+	return slices.Contains(s.Ask.Floating, st.Name) || !reached(st, append(append([]survey.Reading(nil), s.Ask.Rough...), s.Ask.Have...))
 }
 
 func reached(st room.Stay, rs []survey.Reading) bool {
