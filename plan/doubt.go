@@ -55,6 +55,20 @@ func (p *Plan) acrossTo(start, edge int) (ends [2]survey.Doubt, ok bool) {
 	return ends, false
 }
 
+// pastTo names what stands up in the way of that width, "" nothing.
+func (p *Plan) pastTo(start, edge int) string {
+	from, to := p.Floor.Edges[p.Layout.Rips[start].Index].Wall, p.Floor.Edges[edge]
+	if to.Wall != (room.Wall{}) {
+		return p.Survey.PastAcross(p.heading(), from, to.Wall)
+	}
+	for _, s := range p.Built.Stays {
+		if s.Name == to.Stay {
+			return p.Survey.PastAcrossStay(p.heading(), from, s, to.Side)
+		}
+	}
+	return ""
+}
+
 // startRip is the longest wall that the first rows lie along.
 func (p *Plan) startRip() (int, bool) {
 	best := -1
@@ -136,6 +150,9 @@ func (p *Plan) settle(r row.Rip) string {
 	}
 	if p.apart(start, r.Index) {
 		return fmt.Sprintf("No tape reaches from %s to %s. Snap the line of a row through the doorway, and measure from it to %s at both ends before that row is ripped.", from, to, to)
+	}
+	if past := p.pastTo(start, r.Index); past != "" {
+		return fmt.Sprintf("Measure the width from %s to %s at two places far apart, square to the rows, clear of the %s that stands in the way at an end.", from, to, past)
 	}
 	return fmt.Sprintf("Measure the width from %s to %s at both ends, square to the rows.", from, to)
 }

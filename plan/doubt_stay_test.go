@@ -79,3 +79,24 @@ func TestDoubtAtColumn(t *testing.T) {
 		}
 	}
 }
+
+// What settles a closing row in doubt is a width that a tape can reach: clear of
+// a cabinet that stands at one end of it.
+func TestSettledClearOfCabinet(t *testing.T) {
+	j := roomJob(180, 141.9, 5, 0.75, 0.5, 0.5)
+	j.Boards.TenBoards = in(50)
+	j.Tape = survey.Tape()
+	j.Tape.HookMM = 6
+	j.Limits.NarrowestRip.Value = in(1.75)
+	j.Sketch.Stays = []room.Stay{{Name: "cabinet", Kind: room.Cabinet, Meets: room.MeetsGap, Cover: in(1),
+		Wall: room.Wall{"B", "C"}, From: "B", At: in(60), Width: in(40), Depth: in(24)}}
+	for _, f := range plan.Rows(j).Findings {
+		if strings.HasSuffix(f.Rule, "in doubt") && strings.Contains(f.Where, "wall C-D") {
+			if !strings.Contains(f.Do, "clear of the cabinet") {
+				t.Errorf("what settles it: %s", f.Do)
+			}
+			return
+		}
+	}
+	t.Error("no row at wall C-D is in doubt")
+}

@@ -103,13 +103,8 @@ func (r Result) read(l tape.Length) own {
 }
 
 func (r Result) width(rows Heading, start room.Wall, to edgeLine) (ends [2]Doubt, ok bool) {
-	d := rows(r.places(r.x))
-	if d.Len() == 0 {
-		return ends, false
-	}
 	from := r.wallLine(start)
-	fixed := to.values()
-	at, ok := abreast(spanOf(d.Unit(), from, r.x, fixed), spanOf(d.Unit(), to.line, r.x, fixed))
+	at, ok := r.where(rows, from, to)
 	if !ok {
 		return ends, false
 	}
@@ -123,6 +118,53 @@ func (r Result) width(rows Heading, start room.Wall, to edgeLine) (ends [2]Doubt
 		}, to.owns)
 	}
 	return ends, true
+}
+
+// where are the places along the rows of the two widths, abreast.
+func (r Result) where(rows Heading, from line, to edgeLine) (at [2][2]float64, ok bool) {
+	d := rows(r.places(r.x))
+	if d.Len() == 0 {
+		return at, false
+	}
+	own := to.values()
+	return abreast(spanOf(d.Unit(), from, r.x, own), spanOf(d.Unit(), to.line, r.x, own))
+}
+
+// PastAcross names what stands up in the way of the widths that Across speaks
+// of, "" nothing.
+func (r Result) PastAcross(rows Heading, start, end room.Wall) string {
+	return r.pastWidth(rows, start, edgeLine{line: r.wallLine(end)})
+}
+
+// PastAcrossStay is PastAcross for AcrossStay.
+func (r Result) PastAcrossStay(rows Heading, start room.Wall, st room.Stay, side int) string {
+	to, ok := r.stayLine(st, side)
+	if !ok {
+		return ""
+	}
+	return r.pastWidth(rows, start, to)
+}
+
+func (r Result) pastWidth(rows Heading, start room.Wall, to edgeLine) string {
+	from, own := r.wallLine(start), to.values()
+	at, ok := r.where(rows, from, to)
+	if !ok {
+		return ""
+	}
+	u := rows(r.places(r.x)).Unit()
+	for _, t := range at {
+		p := u.Times(t[0]).Add(u.Left().Times(level(u, from, r.x, own, t[0])))
+		q := u.Times(t[1]).Add(u.Left().Times(level(u, to.line, r.x, own, t[1])))
+		d := q.Sub(p)
+		if d.Len() <= 4*clearOf {
+			continue
+		}
+		off := d.Unit().Times(2 * clearOf) // what the width ends at is not in its way
+		if past := r.inTheWay(p.Add(off), q.Sub(off)); past != "" {
+			return past
+		}
+	}
+	return ""
 }
 
 // spanOf is how far a line reaches along u, from low to high.

@@ -151,3 +151,23 @@ func cabinet(long tape.Length) room.Sketch {
 	s.Stays = []room.Stay{{Name: "cabinet", Kind: room.Cabinet, Wall: room.Wall{"A", "B"}, From: "A", Width: long * tape.Inch, Depth: 24 * tape.Inch}}
 	return s
 }
+
+// The width from wall A-B to C-D at both ends of the room is clear of a column
+// in the middle; a cabinet beside wall B-C stands in the way at that end, and a
+// width to the cabinet itself is clear of it.
+func TestWidthAcrossIsClear(t *testing.T) {
+	rows, start, end := AlongWall(room.Wall{"A", "B"}), room.Wall{"A", "B"}, room.Wall{"C", "D"}
+	rs := append(rough180, in("C", "D", 180), in("D", "A", 144), in("A", "C", 230.5))
+	if past := Adjust(columned(room.Column, ""), rs, Tape()).PastAcross(rows, start, end); past != "" {
+		t.Errorf("the %s is in the way", past)
+	}
+	s := quad(false)
+	s.Stays = []room.Stay{{Name: "cabinet", Kind: room.Cabinet, Wall: room.Wall{"B", "C"}, From: "B", At: 60 * tape.Inch, Width: 40 * tape.Inch, Depth: 24 * tape.Inch}}
+	r := Adjust(s, rs, Tape())
+	if past := r.PastAcross(rows, start, end); past != "cabinet" {
+		t.Errorf("in the way: %q", past)
+	}
+	if past := r.PastAcrossStay(rows, start, s.Stays[0], 3); past != "" {
+		t.Errorf("in the way of a width to the cabinet: %q", past)
+	}
+}
