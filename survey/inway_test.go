@@ -3,6 +3,8 @@ package survey
 import (
 	"testing"
 
+	"pgregory.net/rapid"
+
 	"strake/plane"
 	"strake/room"
 	"strake/tape"
@@ -170,4 +172,32 @@ func TestWidthAcrossIsClear(t *testing.T) {
 	if past := r.PastAcrossStay(rows, start, s.Stays[0], 3); past != "" {
 		t.Errorf("in the way of a width to the cabinet: %q", past)
 	}
+}
+
+// Wherever a column stands, off the walls by a foot at least, no reading asked
+// for crosses it, and the readings fix the shape with no reading past it.
+func TestColumnAnywhere(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		s := quad(false)
+		wide, deep := rapid.IntRange(4, 40).Draw(t, "wide"), rapid.IntRange(4, 40).Draw(t, "deep")
+		at, off := rapid.IntRange(12, 168-wide).Draw(t, "at"), rapid.IntRange(12, 132-deep).Draw(t, "off")
+		inch := func(n int) tape.Length { return tape.Length(n) * tape.Inch }
+		s.Stays = []room.Stay{{Name: "post", Kind: room.Column, Wall: room.Wall{"A", "B"}, From: "A", At: inch(at), Off: inch(off), Width: inch(wide), Depth: inch(deep)}}
+		sheet := Suggest(s, Want{Rough: rough180, Step: tape.Sixteenth}, Tape())
+		drawn := s
+		for _, it := range sheet.Items {
+			drawn.Points = append(drawn.Points, it.Ask.Marks...)
+		}
+		r := Adjust(drawn, rough180, Tape())
+		lo := plane.XY{X: float64(at) * 25.4, Y: float64(off) * 25.4}
+		hi := lo.Add(plane.XY{X: float64(wide) * 25.4, Y: float64(deep) * 25.4})
+		for _, it := range sheet.Items {
+			if a := it.Ask.Reading; it.Ask.Past != "" || clipped(r.Built.At[a.From], r.Built.At[a.To], lo, hi) {
+				t.Errorf("%s crosses the post", it.Ask.Name(inches16))
+			}
+		}
+		if rep, _ := taken(s, rough180, sheet); rep.Assumed != 0 {
+			t.Errorf("%d corners still taken for square", rep.Assumed)
+		}
+	})
 }
