@@ -40,6 +40,8 @@ type Edge struct {
 	Name     string // "wall A-B", "hearth", "jamb of the hall doorway"
 	Kind     Kind
 	Wall     room.Wall // the wall it lies on, counter-clockwise; empty: none
+	Stay     string    // what stays whose side it is, by its name; empty: none
+	Side     int       // Stay: which side, as room.Stay counts them
 	Ends     Range     // where row ends meet it
 	Sides    Range     // where it lies beside the rows
 	InPlace  bool      // row ends here are crosscuts measured in place

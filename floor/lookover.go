@@ -80,7 +80,7 @@ func doorwayFits(b room.Built, name string, w room.Wall, from string, at, width 
 }
 
 func stayInside(b room.Built, s room.Stay) []finding.Finding {
-	o := stayOutline(b, s)
+	o, _ := stayOutline(b, s)
 	if len(o) < 3 {
 		return []finding.Finding{{Level: finding.Stop, Rule: "what stays", Where: s.Name,
 			Measured: "no outline", Do: "Give its corners, or a wall, a distance, a width and a depth."}}
@@ -104,5 +104,5 @@ func setOutAgain(s room.Stay) string {
 	if len(s.Corners) > 0 {
 		return "Measure " + strings.Join(s.Corners, ", ") + " again, each from two corners of the room, and check the names of these corners."
 	}
-	return "Measure along wall " + s.Wall.String() + " from " + s.From + " to its near side again, then its width and depth, and check from which corner it was measured."
+	return "Measure along wall " + s.Wall.String() + " from " + s.From + " to its near side again, then its width and depth, check from which corner it was measured, and name a wall of the room that it stands in: it is set out into that room."
 }

@@ -3,6 +3,7 @@ package floor
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"strake/limits"
 	"strake/plane"
@@ -17,6 +18,8 @@ type source struct {
 	from, to plane.XY
 	cover    tape.Length // what covers a gap here
 	wall     room.Wall
+	stay     string
+	side     int // of stay
 }
 
 // overlap is how far a doorway reaches into its rooms before the union: rooms
@@ -132,7 +135,7 @@ func standsIn(b room.Built, w room.Wall) float64 {
 }
 
 func (p *parts) stay(b room.Built, s room.Stay, cover tape.Length) {
-	o := stayOutline(b, s)
+	o, turned := stayOutline(b, s)
 	if len(o) < 3 {
 		return
 	}
@@ -141,6 +144,11 @@ func (p *parts) stay(b room.Built, s room.Stay, cover tape.Length) {
 	}
 	for i, a := range o {
 		p.line(s.Name, stayKind(s), cover, o[(i+1)%len(o)], a) // the floor is on the other side
+		last := &p.sources[len(p.sources)-1]
+		last.stay, last.side = s.Name, i
+		if turned {
+			last.side = (2*len(o) - 2 - i) % len(o)
+		}
 	}
 	p.less = append(p.less, o)
 	p.stays = append(p.stays, StayOutline{Name: s.Name, Kind: string(s.Kind), Corners: o})
@@ -148,9 +156,9 @@ func (p *parts) stay(b room.Built, s room.Stay, cover tape.Length) {
 
 // stayOutline is what stays, counter-clockwise: its corners, or a rectangle
 // set out from a wall. Against the wall it is drawn 1 mm into it, so that no
-// film of floor is left between.
-func stayOutline(b room.Built, s room.Stay) outline {
-	var o outline
+// film of floor is left between. turned tells whether its corners are named
+// clockwise, so that the outline runs the other way.
+func stayOutline(b room.Built, s room.Stay) (o outline, turned bool) {
 	if len(s.Corners) > 0 {
 		for _, c := range s.Corners {
 			o = append(o, b.At[c])
@@ -158,7 +166,7 @@ func stayOutline(b room.Built, s room.Stay) outline {
 	} else {
 		start, end, ok := Jambs(b, s.Wall, s.From, s.At, s.Width)
 		if !ok || start == end {
-			return nil
+			return nil, false
 		}
 		in := end.Sub(start).Unit().Left()
 		near := s.Off.Millimetres()
@@ -169,11 +177,10 @@ func stayOutline(b room.Built, s room.Stay) outline {
 		o = outline{start.Add(in.Times(near)), end.Add(in.Times(near)), end.Add(in.Times(far)), start.Add(in.Times(far))}
 	}
 	if o.area() < 0 {
-		for i, j := 0, len(o)-1; i < j; i, j = i+1, j-1 {
-			o[i], o[j] = o[j], o[i]
-		}
+		slices.Reverse(o)
+		return o, true
 	}
-	return o
+	return o, false
 }
 
 // onLine tells how well the step a to b lies on the source line: the greatest
@@ -204,7 +211,9 @@ func (p parts) meet(a, b plane.XY, lim limits.Limits) Edge {
 	e := Edge{From: a, To: b, Name: fmt.Sprintf("edge at %.0f, %.0f mm", a.X, a.Y), Kind: Wall}
 	var cover tape.Length
 	if at >= 0 {
-		e.Name, e.Kind, cover, e.Wall = p.sources[at].name, p.sources[at].kind, p.sources[at].cover, p.sources[at].wall
+		s := p.sources[at]
+		e.Name, e.Kind, cover = s.name, s.kind, s.cover
+		e.Wall, e.Stay, e.Side = s.wall, s.stay, s.side
 	}
 	e.Ends, e.Sides, e.InPlace = gaps(e.Kind, cover, lim)
 	return e

@@ -139,9 +139,17 @@ func neighbours(ring []string, w room.Wall) bool {
 
 // end checks that a distance along w is taken from one of its corners.
 func (n *names) end(path, from string, w room.Wall) {
-	if from != "" && w != (room.Wall{}) && from != w[0] && from != w[1] {
-		n.d.failPath(path, "“"+from+"” is not a corner of wall "+w.String(), from, w[0]+" or "+w[1])
+	if from == "" || w == (room.Wall{}) || from == w[0] || from == w[1] {
+		return
 	}
+	accept := w[0] + " or " + w[1]
+	k, corner := n.roomOf[from]
+	if own, ok := n.roomOf[w[0]]; corner && ok && k != own {
+		n.d.failPath(path, "“"+from+"” is a corner of "+n.j.Sketch.Rooms[k].Name+", and wall "+w.String()+" is in "+n.j.Sketch.Rooms[own].Name, from,
+			accept+", as the tape runs along this wall; what was read from another room goes under readings")
+		return
+	}
+	n.d.failPath(path, "“"+from+"” is not a corner of wall "+w.String(), from, accept)
 }
 
 // reach checks that what lies along a wall does not go past its other end,

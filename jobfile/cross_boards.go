@@ -23,18 +23,26 @@ func boards(d *decoder, j *draft) {
 		}
 	}
 	switch {
-	case len(ways) == 0 && d.given(path):
-		d.failPath(path, "nothing says how long the boards are", "", "tally, one or mix")
+	case len(ways) == 0 && d.given(path) && !d.given(at(path, "count")):
+		d.failPath(path, "nothing says how long the boards are", "", lengthsLike(d.unit.Imperial()))
 	case len(ways) > 1:
 		d.failPath(at(path, ways[1]), "the lengths are given in more than one way", fmt.Sprint(ways), "one of tally, one and mix")
 	}
 	if d.given(at(path, "count")) && !d.given(at(path, "one")) {
-		d.failPath(at(path, "count"), "a count goes with one length", "", "one: and the length, or the numbers in the tally")
+		d.failPath(at(path, "count"), "a count goes with one length", "", countLike(d.unit.Imperial()))
 	}
 	if d.given(at(path, "mix")) {
 		mix(d, j, at(path, "mix"))
 	}
 	tenBoards(d, j)
+}
+
+// countLike is an example of a count.
+func countLike(imperial bool) string {
+	if imperial {
+		return "lengths: {one: 48 in, count: 36}, or the numbers in the tally, such as 36 x 48 in"
+	}
+	return "lengths: {one: 1200 mm, count: 36}, or the numbers in the tally, such as 36 x 1200 mm"
 }
 
 // mix checks the spread of lengths.

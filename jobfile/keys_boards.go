@@ -30,12 +30,54 @@ var boardsTable = table[stock.Boards]{fields: []field[stock.Boards]{
 	length("side_tongue", "How far the tongue along the board stands out.", within{mm, 20 * mm}, func(b *stock.Boards) *tape.Length { return &b.SideTongue }).or("1/4 in"),
 	length("end_tongue", "How far the tongue at the end stands out; 0 where the ends are plain.", within{0, 20 * mm}, func(b *stock.Boards) *tape.Length { return &b.EndTongue }).or("1/4 in"),
 	choice("hand", "Which end carries the end tongue, seen from above with the side tongue away from you.", []stock.Hand{stock.RightHand, stock.LeftHand}, func(b *stock.Boards) *stock.Hand { return &b.Hand }).or("right"),
-	sub("lengths", "What is known about the lengths: a tally, one length, or the mix in a carton.", lengthsTable, func(b *stock.Boards) *stock.Boards { return b }).must(),
+	lengthsField().must().written(lengthsLike),
 	sub("carton", "One pack as sold.", cartonTable, func(b *stock.Boards) *stock.Carton { return &b.Carton }),
 	whole("cartons", "Cartons bought.", 0, 100_000, func(b *stock.Boards) *int { return &b.Cartons }).or("not bought yet"),
 	text("lot", "The lot or batch number.", func(b *stock.Boards) *string { return &b.Lot }),
 	text("currency", "What prices are in, such as USD.", func(b *stock.Boards) *string { return &b.Currency }),
 }}
+
+// boardsLike is an example of boards.
+func boardsLike(imperial bool) string {
+	board := "face: 5 in, thickness: 3/4 in"
+	if !imperial {
+		board = "face: 130 mm, thickness: 20 mm"
+	}
+	return "boards: {" + board + ", lengths: {" + tallyLike(imperial) + "}}, with the figures of your boards; lengths may be one or mix instead of tally"
+}
+
+// lengthsLike is an example of each way to give lengths.
+func lengthsLike(imperial bool) string {
+	one, mix := "one: 48 in", "mix: {least: 12 in, most: 84 in, mean: 36 in}"
+	if !imperial {
+		one, mix = "one: 1200 mm", "mix: {least: 300 mm, most: 2100 mm, mean: 900 mm}"
+	}
+	return "lengths: {" + tallyLike(imperial) + "} for boards counted by length, lengths: {" + one + "} where all are alike, or lengths: {" + mix + "} for what a carton says"
+}
+
+func tallyLike(imperial bool) string {
+	if imperial {
+		return "tally: [24 x 36 in, 12 x 48 in]"
+	}
+	return "tally: [24 x 900 mm, 12 x 1200 mm]"
+}
+
+// lengthsField reads what is known about the lengths. A list or a length alone
+// is a likely slip: it is told once, with what to write.
+func lengthsField() field[stock.Boards] {
+	f := sub("lengths", "What is known about the lengths: a tally, one length, or the mix in a carton.", lengthsTable, func(b *stock.Boards) *stock.Boards { return b })
+	read := f.read
+	f.read = func(d *decoder, n ast.Node, b *stock.Boards) {
+		switch n.(type) {
+		case *ast.MappingNode, *ast.MappingValueNode:
+			read(d, n, b)
+		default:
+			d.wrong(n, lengthsLike(d.unit.Imperial()))
+			delete(d.at, d.path)
+		}
+	}
+	return f
+}
 
 var lengthsTable = table[stock.Boards]{fields: []field[stock.Boards]{
 	tallyField(),

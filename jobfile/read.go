@@ -36,6 +36,7 @@ type Sketch struct {
 	Job      job.Job          // its boards may be missing, and figures of doorways and of what stays
 	Rough    []survey.Reading // guesses
 	Unplaced []string         // doorways with figures missing: these are 0
+	Floating []string         // what stays, set out from a wall, with its distance along it missing
 }
 
 // ReadSketch reads a job for what is to be measured in it: boards, and figures
@@ -49,7 +50,18 @@ func ReadSketch(name string, data []byte) (Sketch, error) {
 	if errs := d.errs.sorted(); len(errs) > 0 {
 		return Sketch{Job: j.Job}, errs
 	}
-	return Sketch{Job: j.Job, Rough: j.rough, Unplaced: d.unplaced(j.Sketch.Doorways)}, nil
+	return Sketch{Job: j.Job, Rough: j.rough, Unplaced: d.unplaced(j.Sketch.Doorways), Floating: d.floating(j.Sketch.Stays)}, nil
+}
+
+// floating names what stays by a wall and no one knows where along it.
+func (d *decoder) floating(ss []room.Stay) []string {
+	var out []string
+	for _, s := range ss {
+		if len(s.Corners) == 0 && !d.given(at("stays", s.Name, "at")) {
+			out = append(out, s.Name)
+		}
+	}
+	return out
 }
 
 // unplaced names the doorways that have figures missing.

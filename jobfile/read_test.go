@@ -70,7 +70,7 @@ doorways:
     beyond: flush
     ends: 1
 stays:
-  hearth: {kind: hearth, corners: [H1, H2, H3]}
+  hearth: {kind: hearth, past: round, corners: [H1, H2, H3]}
   vent: {kind: register, cover: 1, wall: C-D, from: D, at: 90, off: 3, width: 10, depth: 4}
   slate: {kind: tile, meets: transition, wall: C-D, from: D, at: 5, width: 10, depth: 4}
 boards:
@@ -159,7 +159,7 @@ func wantWhole() job.Job {
 				{Name: "patio door", Wall: room.Wall{"D", "C"}, From: "D", At: 10 * in, Width: 72 * in, Thickness: 6 * in, Beyond: room.BeyondFlush, Ends: in},
 			},
 			Stays: []room.Stay{
-				{Name: "hearth", Kind: room.Hearth, Meets: room.MeetsFlush, Corners: []string{"H1", "H2", "H3"}},
+				{Name: "hearth", Kind: room.Hearth, Meets: room.MeetsFlush, Past: room.PastRound, Corners: []string{"H1", "H2", "H3"}},
 				{Name: "vent", Kind: room.Register, Meets: room.MeetsGap, Cover: in, Wall: room.Wall{"C", "D"}, From: "D", At: 90 * in, Off: 3 * in, Width: 10 * in, Depth: 4 * in},
 				{Name: "slate", Kind: room.Tile, Meets: room.MeetsTransition, Wall: room.Wall{"C", "D"}, From: "D", At: 5 * in, Width: 10 * in, Depth: 4 * in},
 			},
@@ -241,7 +241,7 @@ var mistakes = []struct {
 	{"24 x 36 in", "36 in x 24", "36 in x 24", "number of boards comes first", "24 boards"},
 	{"24 x 36 in", "24 x 36 ft 1/3", "24 x 36 ft 1/3", "1/3 is no mark", ""},
 	{"24 x 36 in", "24 x 1", "24 x 1", "no length of a board", "from"},
-	{"lengths: {tally: [24 x 36 in, 3 x 7' 0\", 61-1/2]}", "lengths: {}", "{}", "nothing says how long", "tally, one or mix"},
+	{"lengths: {tally: [24 x 36 in, 3 x 7' 0\", 61-1/2]}", "lengths: {}", "{}", "nothing says how long", "lengths: {one: 48 in}"},
 	{"61-1/2]}", "61-1/2], one: 36}", "36}", "more than one way", "one of"},
 	{"61-1/2]}", "61-1/2], count: 36}", "36}", "a count goes with one length", "one"},
 	{"tally: [24 x 36 in, 3 x 7' 0\", 61-1/2]", "mix: {least: 12, most: 84, mean: 90}", "90", "mean lies outside", `84"`},

@@ -31,6 +31,9 @@ func TestReadSketch(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
+	if !slices.Equal(k.Floating, []string{"hearth"}) {
+		t.Errorf("floating %v", k.Floating)
+	}
 	if len(k.Rough) != 2 || len(k.Job.Readings) != 0 || !slices.Equal(k.Unplaced, []string{"arch"}) {
 		t.Errorf("%d guesses, %d readings, unplaced %v", len(k.Rough), len(k.Job.Readings), k.Unplaced)
 	}

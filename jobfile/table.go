@@ -19,6 +19,7 @@ type field[T any] struct {
 	key, doc string
 	without  string // what holds when it is left out
 	need     bool
+	like     func(imperial bool) string // what to write, where the shape's words are too few
 	shape    shape
 	read     func(d *decoder, n ast.Node, t *T)
 }
@@ -28,6 +29,17 @@ func (f field[T]) must() field[T] { f.need = true; return f }
 
 // or is f with the words for what holds when it is left out.
 func (f field[T]) or(s string) field[T] { f.without = s; return f }
+
+// written is f with what to write said by an example.
+func (f field[T]) written(like func(imperial bool) string) field[T] { f.like = like; return f }
+
+// accepts says what would be accepted for f where there is nothing.
+func (f field[T]) accepts(d *decoder) string {
+	if f.like != nil {
+		return f.like(d.unit.Imperial())
+	}
+	return f.key + ": " + f.shape.words
+}
 
 // table is the keys of one kind of mapping.
 type table[T any] struct {
@@ -56,7 +68,7 @@ func (tb table[T]) read(d *decoder, n ast.Node, t *T) {
 			continue
 		}
 		if f.need && !meant[f.key] && !d.spares(f.key) {
-			d.missing(n, f.key, f.shape.words, ok, e)
+			d.missing(n, f.key, f.accepts(d), ok, e)
 		}
 	}
 }
@@ -69,12 +81,12 @@ func (d *decoder) unknown(e entry, names []string) string {
 }
 
 // missing records a key that has to be there: in n, or after its empty entry.
-func (d *decoder) missing(n ast.Node, key, words string, empty bool, e entry) {
+func (d *decoder) missing(n ast.Node, key, accept string, empty bool, e entry) {
 	t := start(n)
 	if empty {
 		t = e.token
 	}
-	d.fail(t, "“"+key+"” is missing", "", key+": "+words)
+	d.fail(t, "“"+key+"” is missing", "", accept)
 }
 
 func (tb table[T]) names() []string {

@@ -12,6 +12,7 @@ import (
 // sections are the lines of the sheet: the walk first, as the plan has it.
 func (s *Sheet) sections() {
 	fixes := Section{Title: "What fixes the shape", Note: "Take these first. With fewer, the shape rests on corners taken for square."}
+	marked := Section{Title: "What fixes the shape, from marks", Note: "What would fix it from corner to corner, no tape can read."}
 	rest := Section{Title: "Widths where rows close, and checks"}
 	again := Section{Title: "The widths again, at floor level, once the base is off", Note: "These say how wide the last row is."}
 	number := s.numbers()
@@ -20,6 +21,10 @@ func (s *Sheet) sections() {
 		l := Line{What: s.what(it), Why: s.why(it, number[k]), Hook: it.Hook}
 		switch it.Purpose {
 		case survey.Fixes, survey.Ties:
+			if len(it.Ask.Marks) > 0 {
+				marked.Lines = append(marked.Lines, l)
+				continue
+			}
 			fixes.Lines = append(fixes.Lines, l)
 			continue
 		case survey.Closes:
@@ -32,7 +37,7 @@ func (s *Sheet) sections() {
 			again.Lines = append(again.Lines, Line{What: r.Name(), Why: "at floor level", Hook: r.From})
 		}
 	}
-	for _, sec := range []Section{fixes, s.toMark(), rest, s.openings(), s.stays(), again} {
+	for _, sec := range []Section{fixes, s.toMark(), marked, rest, s.openings(), s.stays(), again} {
 		if len(sec.Lines) > 0 {
 			s.Sections = append(s.Sections, sec)
 		}
@@ -75,6 +80,9 @@ func (s *Sheet) why(it survey.Item, number int) string {
 		} else if s.onWall(r.From) || s.onWall(r.To) {
 			out = "across"
 		}
+	}
+	if it.Ask.Past != "" {
+		out += ", past “" + it.Ask.Past + "”"
 	}
 	if number > 0 {
 		out = fmt.Sprintf("check %d, %s", number, out)
@@ -126,7 +134,7 @@ func (s *Sheet) openings() Section {
 func (s *Sheet) stays() Section {
 	sec := Section{Title: "What stays"}
 	for _, st := range s.Ask.Sketch.Stays {
-		if s.known(st.Width) && s.known(st.Depth) || len(st.Corners) > 0 && !s.unreached(st) {
+		if s.known(st.Width) && s.known(st.Depth) && !slices.Contains(s.Ask.Floating, st.Name) || len(st.Corners) > 0 && !s.unreached(st) {
 			continue
 		}
 		for _, c := range st.Corners {
@@ -137,7 +145,11 @@ func (s *Sheet) stays() Section {
 		if len(st.Corners) == 0 {
 			why := fmt.Sprintf("%s, wall %s", st.Name, st.Wall)
 			sec.Lines = append(sec.Lines, Line{What: "from " + st.From + " along the wall to its near side", Why: why},
-				Line{What: "its width along the wall", Why: why}, Line{What: "its depth, square to the wall", Why: why})
+				Line{What: "its width along the wall", Why: why})
+			if st.Off > 0 || st.Kind == room.Column || st.Kind == room.Register || st.Kind == room.Pipe {
+				sec.Lines = append(sec.Lines, Line{What: "from the wall to its near edge", Why: why + "; 0 where it stands against it"})
+			}
+			sec.Lines = append(sec.Lines, Line{What: "its depth, square to the wall", Why: why})
 		}
 	}
 	return sec

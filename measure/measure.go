@@ -10,6 +10,7 @@
 package measure
 
 import (
+	"strake/plane"
 	"strake/room"
 	"strake/survey"
 	"strake/tape"
@@ -22,6 +23,7 @@ type Ask struct {
 	Rough    []survey.Reading // guesses
 	Have     []survey.Reading // readings taken already
 	Unplaced []string         // doorways with figures missing: these are 0
+	Floating []string         // what stays with its place along its wall missing: that is 0
 	Model    survey.Model
 	Rows     Rows
 	Unit     tape.Unit
@@ -49,7 +51,14 @@ type Sheet struct {
 	Notes    []string  // what the sheet rests on, and what it leaves open
 	Marks    []room.Point
 	Built    room.Built // the rough shape, marks included
+	Stays    []Outline  // what stays, as far as it is known
 	plan     survey.Sheet
+}
+
+// Outline is something that stays, in the rough shape, mm.
+type Outline struct {
+	Name    string
+	Corners []plane.XY
 }
 
 // Make works out the sheet.
@@ -61,7 +70,13 @@ func Make(a Ask) Sheet {
 	s.plan = survey.Suggest(sketch, want, a.Model)
 	s.marks()
 	sketch.Points = append(append([]room.Point(nil), sketch.Points...), s.Marks...)
-	s.Built = survey.Adjust(sketch, append(append([]survey.Reading(nil), a.Rough...), a.Have...), a.Model).Built
+	fit := survey.Adjust(sketch, append(append([]survey.Reading(nil), a.Rough...), a.Have...), a.Model)
+	s.Built = fit.Built
+	for _, st := range s.Built.Stays {
+		if o := fit.Outline(st); len(o) > 0 {
+			s.Stays = append(s.Stays, Outline{st.Name, o})
+		}
+	}
 	s.sections()
 	s.buys()
 	s.notes()

@@ -48,8 +48,17 @@ func twoRooms() Ask {
 		Rough: []survey.Reading{guess("P", "Q", 168), guess("Q", "R", 132), guess("K", "L", 66), guess("L", "M", 25)}}
 }
 
+// column is a room with a post in its middle, by guesses.
+func column() Ask {
+	a := rectangle()
+	a.Name = "Sail store"
+	a.Sketch.Stays = []room.Stay{{Name: "post", Kind: room.Column, Wall: room.Wall{"A", "B"}, From: "A",
+		At: 78 * tape.Inch, Off: 53 * tape.Inch, Width: 24 * tape.Inch, Depth: 24 * tape.Inch}}
+	return a
+}
+
 func all() map[string]Ask {
-	return map[string]Ask{"rectangle": rectangle(), "ell": ell(), "rooms": twoRooms()}
+	return map[string]Ask{"column": column(), "rectangle": rectangle(), "ell": ell(), "rooms": twoRooms()}
 }
 
 func golden(t *testing.T, name string, data []byte) {
@@ -174,6 +183,19 @@ func TestUnplaced(t *testing.T) {
 		if !strings.Contains(strings.Join(strings.Fields(got), " "), want) {
 			t.Errorf("no %q in\n%s", want, got)
 		}
+	}
+}
+
+// A post that no one knows the place of keeps no reading off, and the sheet says
+// so; with guesses it does.
+func TestPostWithoutAPlace(t *testing.T) {
+	a := column()
+	a.Floating = []string{"post"}
+	if got := text(t, a); !strings.Contains(got, "readings may run across them: post") || !strings.Contains(got, "  A-C  ") {
+		t.Errorf("no place known:\n%s", got)
+	}
+	if got := text(t, column()); strings.Contains(got, "may run across") || strings.Contains(got, "  A-C  ") {
+		t.Errorf("place known:\n%s", got)
 	}
 }
 

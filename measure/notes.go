@@ -2,6 +2,7 @@ package measure
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"strake/survey"
@@ -49,6 +50,12 @@ func (s *Sheet) notes() {
 	if len(a.Unplaced) > 0 {
 		s.Notes = append(s.Notes, fmt.Sprintf("Not measured yet, so guessed here, each in the middle of its wall: %s. Measure doorways first; a reading through one that the tape cannot pass is left out.", strings.Join(a.Unplaced, ", ")))
 	}
+	if lost := s.lost(); len(lost) > 0 {
+		s.Notes = append(s.Notes, fmt.Sprintf("It is not known yet where these stand, so readings may run across them: %s. Give the place and size under “stays”, guesses do, and the readings keep off.", strings.Join(lost, ", ")))
+	}
+	if past := s.past(); len(past) > 0 {
+		s.Notes = append(s.Notes, fmt.Sprintf("Something stands in the way of %s, and without these nothing fixes the shape. Hold the tape level above it with a helper, or snap the line on both sides and read it in parts.", strings.Join(past, ", ")))
+	}
 	if len(s.Built.Rooms) > 1 && !s.joined() {
 		s.Notes = append(s.Notes, "No doorway joins some of these rooms, so no reading can say how they lie to each other.")
 	}
@@ -58,6 +65,28 @@ func (s *Sheet) notes() {
 	case len(s.plan.Items) == 0:
 		s.Notes = append(s.Notes, "The readings taken are enough: an error in any of them would show, and in which.")
 	}
+}
+
+// lost is what stands up and has no place yet.
+func (s *Sheet) lost() []string {
+	var out []string
+	for _, st := range s.Ask.Sketch.Stays {
+		if st.StandsUp() && !slices.ContainsFunc(s.Stays, func(o Outline) bool { return o.Name == st.Name }) {
+			out = append(out, st.Name)
+		}
+	}
+	return out
+}
+
+// past are the readings that something stands in the way of.
+func (s *Sheet) past() []string {
+	var out []string
+	for _, it := range s.plan.Items {
+		if it.Ask.Past != "" {
+			out = append(out, s.what(it))
+		}
+	}
+	return out
 }
 
 // joined tells whether doorways join all rooms.

@@ -28,6 +28,9 @@ func (p *pages) sketch() {
 			d.opening(p.s.Built, dw.OtherWall, dw.OtherFrom, dw.OtherAt.Millimetres(), dw.Width.Millimetres())
 		}
 	}
+	for _, o := range p.s.Stays {
+		d.stays(o)
+	}
 	for _, m := range p.s.Built.Points {
 		d.tick(p.s.Built, m)
 	}

@@ -17,7 +17,7 @@ const (
 
 // sketched is the sketch as far as the survey can use it: doorways not yet
 // measured in the middle of their walls, and nothing that stays by corners that
-// no reading reaches.
+// no reading and no guess reaches.
 func (s Sheet) sketched() room.Sketch {
 	out := s.Ask.Sketch
 	out.Doorways = slices.Clone(out.Doorways)
@@ -26,7 +26,7 @@ func (s Sheet) sketched() room.Sketch {
 			s.guess(d)
 		}
 	}
-	out.Stays = slices.DeleteFunc(slices.Clone(out.Stays), s.unreached)
+	out.Stays = slices.DeleteFunc(slices.Clone(out.Stays), s.unknown)
 	return out
 }
 
@@ -59,17 +59,24 @@ func (s Sheet) middle(w room.Wall, opening tape.Length) tape.Length {
 
 // unreached tells whether something stays by corners that too few readings
 // reach to place them.
-func (s Sheet) unreached(st room.Stay) bool {
+func (s Sheet) unreached(st room.Stay) bool { return !reached(st, s.Ask.Have) }
+
+// unknown is unreached by guesses too, or with no place along its wall.
+func (s Sheet) unknown(st room.Stay) bool {
+	return slices.Contains(s.Ask.Floating, st.Name) || !reached(st, append(append([]survey.Reading(nil), s.Ask.Rough...), s.Ask.Have...))
+}
+
+func reached(st room.Stay, rs []survey.Reading) bool {
 	for _, c := range st.Corners {
 		n := 0
-		for _, r := range s.Ask.Have {
+		for _, r := range rs {
 			if r.From == c || r.To == c {
 				n++
 			}
 		}
 		if n < 2 {
-			return true
+			return false
 		}
 	}
-	return false
+	return true
 }

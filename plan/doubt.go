@@ -12,25 +12,23 @@ import (
 	"strake/tape"
 )
 
-// doubts gives each closing rip its standard deviation: that of the width
-// across the boards from the start edge, at whichever end it is larger, and
-// that of the row width, once for each row between. The rip at the start edge
+// doubts gives each rip at a wall or at something that stays its standard
+// deviation: that of the width across the boards from the start edge, at
+// whichever end it is larger, and that of the row width, once for each row
+// between. The rip at the start edge
 // is set from that edge itself and has none.
 func (p *Plan) doubts() {
 	start, ok := p.startRip()
 	if !ok {
 		return
 	}
-	rows := p.heading()
 	pitch := p.Job.Boards.PitchSD().Millimetres()
-	from := p.Floor.Edges[p.Layout.Rips[start].Index].Wall
 	for i := range p.Layout.Rips {
 		r := &p.Layout.Rips[i]
-		to := p.Floor.Edges[r.Index].Wall
-		if i == start || to == (room.Wall{}) || to == from {
+		if i == start {
 			continue
 		}
-		ends, ok := p.Survey.Across(rows, from, to)
+		ends, ok := p.acrossTo(start, r.Index)
 		if !ok {
 			continue
 		}
@@ -40,6 +38,35 @@ func (p *Plan) doubts() {
 			r.SD = tape.Nearest(tape.Length(sd*float64(tape.Millimetre)), tape.Tick)
 		}
 	}
+}
+
+// acrossTo is the width across the boards from the start edge to another, a
+// wall or a side of something that stays; not ok where nothing is known of it.
+func (p *Plan) acrossTo(start, edge int) (ends [2]survey.Doubt, ok bool) {
+	from, to := p.Floor.Edges[p.Layout.Rips[start].Index].Wall, p.Floor.Edges[edge]
+	if to.Wall != (room.Wall{}) && to.Wall != from {
+		return p.Survey.Across(p.heading(), from, to.Wall)
+	}
+	for _, s := range p.Built.Stays {
+		if s.Name == to.Stay {
+			return p.Survey.AcrossStay(p.heading(), from, s, to.Side)
+		}
+	}
+	return ends, false
+}
+
+// pastTo names what stands up in the way of that width, "" nothing.
+func (p *Plan) pastTo(start, edge int) string {
+	from, to := p.Floor.Edges[p.Layout.Rips[start].Index].Wall, p.Floor.Edges[edge]
+	if to.Wall != (room.Wall{}) {
+		return p.Survey.PastAcross(p.heading(), from, to.Wall)
+	}
+	for _, s := range p.Built.Stays {
+		if s.Name == to.Stay {
+			return p.Survey.PastAcrossStay(p.heading(), from, s, to.Side)
+		}
+	}
+	return ""
 }
 
 // startRip is the longest wall that the first rows lie along.
@@ -124,14 +151,30 @@ func (p *Plan) settle(r row.Rip) string {
 	if p.apart(start, r.Index) {
 		return fmt.Sprintf("No tape reaches from %s to %s. Snap the line of a row through the doorway, and measure from it to %s at both ends before that row is ripped.", from, to, to)
 	}
+	if past := p.pastTo(start, r.Index); past != "" {
+		return fmt.Sprintf("Measure the width from %s to %s at two places far apart, square to the rows, clear of the %s that stands in the way at an end.", from, to, past)
+	}
 	return fmt.Sprintf("Measure the width from %s to %s at both ends, square to the rows.", from, to)
 }
 
 // apart tells whether the start edge and another lie in different rooms.
 func (p *Plan) apart(start, edge int) bool {
-	i, _, ok := p.Built.FindWall(p.Floor.Edges[p.Layout.Rips[start].Index].Wall)
-	j, _, ok2 := p.Built.FindWall(p.Floor.Edges[edge].Wall)
+	i, ok := p.roomOf(p.Layout.Rips[start].Index)
+	j, ok2 := p.roomOf(edge)
 	return ok && ok2 && i != j
+}
+
+// roomOf is the room of an edge by the wall that it lies on or is set out from.
+func (p *Plan) roomOf(edge int) (int, bool) {
+	e := p.Floor.Edges[edge]
+	w := e.Wall
+	for _, s := range p.Built.Stays {
+		if s.Name == e.Stay && len(s.Corners) == 0 {
+			w = s.Wall
+		}
+	}
+	i, _, ok := p.Built.FindWall(w)
+	return i, ok
 }
 
 // bowFinding says what a bowed wall beside the rows asks for.

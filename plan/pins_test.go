@@ -25,8 +25,8 @@ func TestEachPinIsKept(t *testing.T) {
 		pin  func(*job.Pins)
 		kept func(plan.Plan) bool
 	}{
-		{"rip", func(p *job.Pins) { p.Rip = job.Rip{At: "B-A", Width: in(1)} }, func(p plan.Plan) bool { return ripAt(p, "wall A-B") == in(1) }},
-		{"full board", func(p *job.Pins) { p.FullBoard = "C-D" }, func(p plan.Plan) bool { return ripAt(p, "wall C-D") == in(5) }},
+		{"rip", func(p *job.Pins) { p.Rip = job.Rip{At: "B-A", Width: in(1)} }, func(p plan.Plan) bool { return pinnedRip(p, "wall A-B") == in(1) }},
+		{"full board", func(p *job.Pins) { p.FullBoard = "C-D" }, func(p plan.Plan) bool { return pinnedRip(p, "wall C-D") == in(5) }},
 		{"row edge", func(p *job.Pins) { p.RowEdge = "M" }, func(p plan.Plan) bool { return onLine(p, "M") }},
 		{"spline", func(p *job.Pins) { p.Spline = "M" }, func(p plan.Plan) bool {
 			return onLine(p, "M") && len(p.Layout.Splines) == 1 && (p.Layout.Splines[0].Y-p.Aligned.Dir.ToRow(p.Built.At["M"]).Y).Abs() <= 1
@@ -60,7 +60,7 @@ func TestPinsThatDisagree(t *testing.T) {
 	j.Pins.Rip = job.Rip{At: "A-B", Width: in(3)}
 	j.Pins.FullBoard = "A-B"
 	p := made(t, j)
-	if got := ripAt(p, "wall A-B"); got != in(3) {
+	if got := pinnedRip(p, "wall A-B"); got != in(3) {
 		t.Errorf("the first pin is not kept: %v", got)
 	}
 	if !slices.ContainsFunc(p.Findings, func(f finding.Finding) bool {
@@ -70,7 +70,7 @@ func TestPinsThatDisagree(t *testing.T) {
 	}
 }
 
-func ripAt(p plan.Plan, edge string) tape.Length {
+func pinnedRip(p plan.Plan, edge string) tape.Length {
 	for _, r := range p.Layout.Rips {
 		if r.Edge == edge {
 			return r.Narrowest

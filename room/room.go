@@ -125,12 +125,26 @@ const (
 	MeetsTransition Meets = "transition" // a strip overlaps the edge
 )
 
+// Past says how a tape gets past something that stays.
+type Past string
+
+// The two ways.
+const (
+	PastOver  Past = "over"  // it is low: the tape is pulled over it
+	PastRound Past = "round" // it stands up: no tape passes
+)
+
 // Stay is something that stays: by named corners that readings reach, or as a
 // rectangle set out from a wall.
+//
+// Its sides are counted from 0: side i of corners runs from corner i to the
+// next; of a rectangle 0 is the side at the wall, 2 the one away from it, 1 and
+// 3 stand off the wall, 1 at its second corner's end counter-clockwise.
 type Stay struct {
 	Name    string
 	Kind    StayKind
 	Meets   Meets
+	Past    Past        // "": round for a column, cabinet or pipe, over for the rest
 	Cover   tape.Length // MeetsGap: what covers the gap (flange, collar, toe-kick); 0: the base and shoe
 	Corners []string    // by corners; else:
 	Wall    Wall
@@ -139,6 +153,15 @@ type Stay struct {
 	Off     tape.Length // from the wall to its near edge, 0 when it stands against it
 	Width   tape.Length // along the wall
 	Depth   tape.Length // square to the wall
+}
+
+// StandsUp tells whether no tape passes over it. A hearth, tile or register
+// lies low unless the job says otherwise.
+func (s Stay) StandsUp() bool {
+	if s.Past != "" {
+		return s.Past == PastRound
+	}
+	return s.Kind == Column || s.Kind == Cabinet || s.Kind == Pipe
 }
 
 // Sketch is what exists, by name, before the readings give it a shape.

@@ -8,6 +8,7 @@ import (
 
 	"strake/plane"
 	"strake/room"
+	"strake/tape"
 )
 
 // Result is the fitted place with what the fit says about the readings.
@@ -23,6 +24,7 @@ type Result struct {
 
 	net        *net
 	model      Model
+	step       tape.Length // what most readings were read to
 	x          []float64
 	covariance *mat.SymDense // of the free unknowns, mm²
 	free       []int
@@ -36,7 +38,7 @@ func Adjust(s room.Sketch, rs []Reading, m Model) Result {
 	x, apart := n.start(rs)
 	n.fix(m, x)
 	obs := n.observations(rs, m)
-	res := Result{net: n, model: m, Apart: apart, Converged: n.descend(obs, x), x: x}
+	res := Result{net: n, model: m, step: stepOf(rs), Apart: apart, Converged: n.descend(obs, x), x: x}
 	for i, f := range n.free {
 		if f {
 			res.free = append(res.free, i)

@@ -13,10 +13,19 @@ type Ask struct {
 	Reading Reading      // without its value
 	Marks   []room.Point // points to mark on the walls first
 	Through string       // the doorway it is pulled through, "" inside one room
+	Past    string       // what stands up in its way, "" nothing: asked for only where nothing else fixes the shape
 }
 
-// Name is the ask in words: A-C, or "from wall A-B, 90" from A, to C".
+// Name is the ask in words: A-C, or "from wall A-B, 90" from A, to C", and the
+// doorway that it goes through.
 func (a Ask) Name(style tape.Style) string {
+	if a.Through != "" {
+		return a.ends(style) + " through “" + a.Through + "”"
+	}
+	return a.ends(style)
+}
+
+func (a Ask) ends(style tape.Style) string {
 	if len(a.Marks) == 0 {
 		return a.Reading.Name()
 	}
@@ -34,6 +43,15 @@ func (a Ask) Name(style tape.Style) string {
 	return "from " + end(a.Reading.From) + " to " + end(a.Reading.To)
 }
 
+// ease weighs a tie: one to a mark on a wall has to say more than one from
+// corner to corner.
+func (a Ask) ease() float64 {
+	if len(a.Marks) > 0 {
+		return 0.7
+	}
+	return 1
+}
+
 // candidate is an ask with its equation.
 type candidate struct {
 	ask  Ask
@@ -44,20 +62,27 @@ type candidate struct {
 
 // candidates are the readings that could still be taken: in each room between
 // corners that see each other and from the middle of walls, and from room to
-// room through doorways.
-func (r Result) candidates(net *net, x []float64, rs []Reading, step tape.Length) []candidate {
+// room through doorways. past are those that something stands in the
+// way of.
+func (r Result) candidates(net *net, x []float64, rs []Reading, step tape.Length) (free, past []candidate) {
 	read := map[[2]string]bool{}
 	for _, v := range rs {
 		if v.Kind == Between {
 			read[[2]string{v.From, v.To}], read[[2]string{v.To, v.From}] = true, true
 		}
 	}
-	var out []candidate
 	add := func(p, q spot, room int, through string) {
 		a := askOf(p, q, step)
-		a.Through = through
-		if o, ok := net.reading(-1, a.Reading, r.model); ok && !read[[2]string{p.name, q.name}] {
-			out = append(out, candidate{a, net.sparse(o, net.gradient(o, x)), o.sd, room})
+		a.Through, a.Past = through, r.inTheWay(p.at, q.at)
+		o, ok := net.reading(-1, a.Reading, r.model)
+		if !ok || read[[2]string{p.name, q.name}] {
+			return
+		}
+		c := candidate{a, net.sparse(o, net.gradient(o, x)), o.sd, room}
+		if a.Past == "" {
+			free = append(free, c)
+		} else {
+			past = append(past, c)
 		}
 	}
 	spots := make([][]spot, len(r.Built.Rooms))
@@ -71,7 +96,7 @@ func (r Result) candidates(net *net, x []float64, rs []Reading, step tape.Length
 		r.pairs(ring, spots[k], func(p, q spot) { add(p, q, k, "") })
 	}
 	r.throughDoorways(spots, add)
-	return out
+	return free, past
 }
 
 // pairs are the pairs of spots in a room that a reading between says something
@@ -131,7 +156,7 @@ func (r Result) middles(net *net, rm room.Room, step tape.Length) []spot {
 		if !ok || r.pointNear(w, at) {
 			continue
 		}
-		p := room.Point{Name: net.freeName(), Wall: w, From: c, At: at}
+		p := r.mark(net.freeName(), w, at, step)
 		net.points[p.Name] = p
 		out = append(out, spot{name: p.Name, at: net.at(p.Name, r.x), walls: []room.Wall{w}, mark: &p})
 	}

@@ -9,6 +9,7 @@ import (
 	"pgregory.net/rapid"
 
 	"strake/finding"
+	"strake/plane"
 	"strake/room"
 	"strake/tape"
 )
@@ -64,6 +65,16 @@ func TestGarbage(t *testing.T) {
 				t.Fatalf("finding without a place or advice: %s", text)
 			}
 		}
+		for _, st := range s.Stays {
+			for side := range 4 {
+				if ends, ok := r.AcrossStay(Toward(plane.XY{X: 1}), room.Wall{"A", "B"}, st, side); ok && math.IsNaN(ends[0].SD+ends[1].SD) {
+					t.Fatalf("doubt at the %s is no number", st.Name)
+				}
+			}
+		}
+		if len(rs)%3 == 0 {
+			Suggest(s, Want{Have: rs, Step: tape.Sixteenth}, Tape())
+		}
 		for c, p := range r.Built.At {
 			if math.IsNaN(p.X) || math.IsNaN(p.Y) {
 				t.Fatalf("corner %s is nowhere", c)
@@ -102,7 +113,12 @@ func garbageSketch(t *rapid.T) room.Sketch {
 			Thickness: length.Draw(t, "thick"), Beyond: room.BeyondRoom, OtherWall: v, OtherFrom: v[1], OtherAt: length.Draw(t, "otherAt")})
 	}
 	if rapid.Bool().Draw(t, "stay") {
-		s.Stays = []room.Stay{{Name: "hearth", Corners: []string{"S", "T", "U", "V"}[:rapid.IntRange(0, 4).Draw(t, "n")]}}
+		s.Stays = []room.Stay{{Name: "hearth", Corners: []string{"S", "T", "U", "V"}[:rapid.IntRange(0, 4).Draw(t, "n")], Past: room.PastRound}}
+	}
+	if rapid.Bool().Draw(t, "post") {
+		w := wall.Draw(t, "wall")
+		s.Stays = append(s.Stays, room.Stay{Name: "post", Kind: room.Column, Wall: w, From: w[0], At: length.Draw(t, "at"),
+			Off: length.Draw(t, "off"), Width: length.Draw(t, "width"), Depth: length.Draw(t, "deep")})
 	}
 	return s
 }

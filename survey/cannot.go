@@ -192,10 +192,12 @@ func (r Result) looseStays() []string {
 	return out
 }
 
-// firstLoose is the wall, not read yet, to measure first.
+// firstLoose is the wall, not read yet and with nothing in the way, to measure
+// first.
 func (r Result) firstLoose(rs []Reading, walls []string) string {
 	for _, w := range walls {
-		if !slices.ContainsFunc(rs, func(v Reading) bool { return v.From+"-"+v.To == w || v.To+"-"+v.From == w }) {
+		a, b, _ := strings.Cut(w, "-")
+		if r.inTheWay(r.Built.At[a], r.Built.At[b]) == "" && !slices.ContainsFunc(rs, func(v Reading) bool { return v.From+"-"+v.To == w || v.To+"-"+v.From == w }) {
 			return w
 		}
 	}

@@ -22,39 +22,65 @@ func (r Result) SD(f func(at func(string) plane.XY) float64) float64 {
 
 // Doubt is SD with the figure itself.
 func (r Result) Doubt(f func(at func(string) plane.XY) float64) Doubt {
-	x := append([]float64(nil), r.x...)
-	at := func(name string) plane.XY {
+	return r.doubt(func(x, _ []float64) float64 { return f(r.places(x)) }, nil)
+}
+
+// places are the named places for these unknowns; what is not known lies at
+// the origin.
+func (r Result) places(x []float64) func(string) plane.XY {
+	return func(name string) plane.XY {
 		if !r.net.known(name) {
 			return plane.XY{}
 		}
 		return r.net.at(name, x)
 	}
-	out := Doubt{Value: f(at), SD: math.Inf(1)}
+}
+
+// own is a figure read with the tape that is no reading of the network: the
+// depth of a hearth. Its error is its own.
+type own struct{ mm, sd float64 }
+
+// doubt is the doubt of a figure made from the unknowns and from figures of
+// its own.
+func (r Result) doubt(f func(x, own []float64) float64, owns []own) Doubt {
+	x := append([]float64(nil), r.x...)
+	fixed := make([]float64, len(owns))
+	for i, o := range owns {
+		fixed[i] = o.mm
+	}
+	at := func() float64 { return f(x, fixed) }
+	out := Doubt{Value: at(), SD: math.Inf(1)}
 	if r.covariance == nil {
 		return out
 	}
 	var row []entry
 	for _, i := range r.free {
-		if i == r.net.scale() {
-			continue
-		}
-		const h = 0.01
-		keep := x[i]
-		x[i] = keep + h
-		up := f(at)
-		x[i] = keep - h
-		down := f(at)
-		x[i] = keep
-		if up != down {
-			row = append(row, entry{i, (up - down) / (2 * h)})
+		if v := slope(&x[i], at); v != 0 {
+			row = append(row, entry{i, v})
 		}
 	}
-	sd := math.Sqrt(math.Max(0, quadratic(r.covariance, row)))
 	if r.adrift(row) {
 		return out
 	}
-	out.SD = sd
+	sum := math.Max(0, quadratic(r.covariance, row))
+	for i, o := range owns {
+		v := slope(&fixed[i], at) * o.sd
+		sum += v * v
+	}
+	out.SD = math.Sqrt(sum)
 	return out
+}
+
+// slope is the derivative of f by v, by central differences over 0.02.
+func slope(v *float64, f func() float64) float64 {
+	const h = 0.01
+	keep := *v
+	*v = keep + h
+	up := f()
+	*v = keep - h
+	down := f()
+	*v = keep
+	return (up - down) / (2 * h)
 }
 
 // adrift tells whether a figure hangs on a coordinate that nothing fixes.
@@ -82,58 +108,6 @@ func SquareTo(w room.Wall) Heading {
 // Toward is rows in a direction that no reading changes.
 func Toward(d plane.XY) Heading {
 	return func(func(string) plane.XY) plane.XY { return d }
-}
-
-// Across is the width across the boards between two walls, square to the rows,
-// at both ends of the stretch along the rows that the walls have in common, in
-// order along the rows; mm. ok is false when they have none. The places along
-// the rows are those of the fitted room: it is the width there that is in
-// doubt. Bows are left out: they are read, not fitted.
-func (r Result) Across(rows Heading, start, end room.Wall) (ends [2]Doubt, ok bool) {
-	at := func(name string) plane.XY { return r.Built.At[name] }
-	d := rows(at)
-	if d.Len() == 0 {
-		return ends, false
-	}
-	lo, hi := common(d.Unit(), at, start, end)
-	if hi-lo < 1 {
-		return ends, false
-	}
-	for i, t := range []float64{lo, hi} {
-		ends[i] = r.Doubt(widthAt(rows, start, end, t))
-	}
-	return ends, true
-}
-
-// common is the stretch along u that two walls share.
-func common(u plane.XY, at func(string) plane.XY, v, w room.Wall) (lo, hi float64) {
-	span := func(w room.Wall) (float64, float64) {
-		a, b := u.Dot(at(w[0])), u.Dot(at(w[1]))
-		return math.Min(a, b), math.Max(a, b)
-	}
-	a, b := span(v)
-	c, d := span(w)
-	return math.Max(a, c), math.Min(b, d)
-}
-
-// widthAt is the width across between two walls at t along the rows.
-func widthAt(rows Heading, v, w room.Wall, t float64) func(at func(string) plane.XY) float64 {
-	return func(at func(string) plane.XY) float64 {
-		d := rows(at)
-		if d.Len() == 0 {
-			return 0
-		}
-		u := d.Unit()
-		level := func(w room.Wall) float64 {
-			a, b := at(w[0]), at(w[1])
-			run := u.Dot(b.Sub(a))
-			if run == 0 {
-				return u.Cross(a)
-			}
-			return u.Cross(a) + (t-u.Dot(a))/run*u.Cross(b.Sub(a))
-		}
-		return math.Abs(level(w) - level(v))
-	}
 }
 
 // Area is a room's area between its corners, with its doubt, mm².

@@ -104,22 +104,21 @@ func (n *net) span(r Reading) func(x []float64) float64 {
 	return func(x []float64) float64 { return n.at(r.To, x).Sub(n.at(r.From, x)).Len() }
 }
 
-// offset is how far a place lies from the line of a wall, into its room, or
-// behind it for a corner of another room.
+// offset is how far a place lies from the line of a wall, on the side where it
+// lies.
 func (n *net) offset(from string, w room.Wall, in int) func(x []float64) float64 {
-	side := 1.0
-	for i, r := range n.sketch.Rooms {
-		if i != in && slices.Contains(r.Corners, from) {
-			side = -1
-		}
+	side := n.sideOf(from, w, in)
+	return func(x []float64) float64 { return side * n.beside(from, w, x) }
+}
+
+// beside is how far a place lies from the line of a wall, into its room;
+// negative behind it.
+func (n *net) beside(from string, w room.Wall, x []float64) float64 {
+	a, d := n.at(w[0], x), n.at(w[1], x).Sub(n.at(w[0], x))
+	if d.Len() == 0 {
+		return 0
 	}
-	return func(x []float64) float64 {
-		a, d := n.at(w[0], x), n.at(w[1], x).Sub(n.at(w[0], x))
-		if d.Len() == 0 {
-			return 0
-		}
-		return side * d.Unit().Cross(n.at(from, x).Sub(a))
-	}
+	return d.Unit().Cross(n.at(from, x).Sub(a))
 }
 
 // across is the distance from a point on a wall, square to that wall, to the

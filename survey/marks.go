@@ -10,6 +10,9 @@ import (
 // besideJamb is how far (mm) off a jamb or a cabinet a mark on a wall stays.
 const besideJamb = 60
 
+// behind is how far off a wall something must stand that one gets behind it.
+const behind = 12 * tape.Inch
+
 // markAt is the place for a mark on a wall with its room at the left, as near
 // as can be to this far (mm) from its first corner, in whole steps, where the
 // wall is there and ok accepts it; false when there is none within a quarter of
@@ -28,8 +31,21 @@ func (r Result) markAt(w room.Wall, mm float64, step tape.Length, ok func(at tap
 	return 0, false
 }
 
+// mark is a mark on a wall, this far from its first corner: measured from the
+// other one where something stands in the way from the first alone.
+func (r Result) mark(name string, w room.Wall, at, step tape.Length) room.Point {
+	a, b := r.Built.At[w[0]], r.Built.At[w[1]]
+	p, _ := r.square(w, at)
+	if r.inTheWay(a, p) == "" || r.inTheWay(b, p) != "" {
+		return room.Point{Name: name, Wall: w, From: w[0], At: at}
+	}
+	back := tape.Nearest(ticks(b.Sub(a).Len())-at, wholeStep(step))
+	return room.Point{Name: name, Wall: w, From: w[1], At: back}
+}
+
 // solid tells whether a wall, with its room at the left, is there and free at a
-// place this far (mm) from its first corner: no doorway and no cabinet.
+// place this far (mm) from its first corner: no doorway, and nothing that stands
+// up against it.
 func (r Result) solid(w room.Wall, mm float64) bool {
 	for _, d := range r.Built.Doorways {
 		if r.covers(w, d.Wall, d.From, d.At, d.Width, mm) ||
@@ -38,7 +54,7 @@ func (r Result) solid(w room.Wall, mm float64) bool {
 		}
 	}
 	for _, s := range r.Built.Stays {
-		if (s.Kind == room.Cabinet || s.Kind == room.Column) && r.covers(w, s.Wall, s.From, s.At, s.Width, mm) {
+		if s.StandsUp() && s.Off < behind && r.covers(w, s.Wall, s.From, s.At, s.Width, mm) {
 			return false
 		}
 	}

@@ -15,11 +15,13 @@ type net struct {
 	points map[string]room.Point
 	count  int // unknowns, the scale included
 	free   []bool
+	first  []float64       // the unknowns as they start
+	placed map[string]bool // corners of what stays that readings place at the start
 }
 
 // newNet numbers the corners of all rooms and of what stays by corners.
 func newNet(s room.Sketch) *net {
-	n := &net{sketch: s, index: map[string]int{}, points: map[string]room.Point{}}
+	n := &net{sketch: s, index: map[string]int{}, placed: map[string]bool{}, points: map[string]room.Point{}}
 	for _, r := range s.Rooms {
 		for _, c := range r.Ring() {
 			n.number(c)

@@ -105,12 +105,12 @@ func (p *planner) plain(k int) bool {
 // a fixed shape a few.
 const vague = 20 * 20
 
-// mostInDoubt is the unused candidate that the readings so far fix least, and
+// mostInDoubt is the unused candidate from lo to before hi that the readings so far fix least, and
 // its standard deviation in mm; -1 when all are fixed. Walls come before
 // diagonals, diagonals before marks on walls and readings through doorways.
-func (p *planner) mostInDoubt() (int, float64) {
+func (p *planner) mostInDoubt(lo, hi int) (int, float64) {
 	best, worst := -1, 0.0
-	for k := range p.cands {
+	for k := lo; k < hi; k++ {
 		if p.used[k] {
 			continue
 		}

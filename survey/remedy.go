@@ -25,7 +25,8 @@ func (p *Report) remedy(r Result, c *checks, rs []Reading, at map[int]int) {
 		return
 	}
 	net := r.net.with()
-	pl := c.plannerOf(r.model, r.candidates(net, r.x, rs, stepOf(rs)))
+	free, _ := r.candidates(net, r.x, rs, stepOf(rs))
+	pl := c.plannerOf(r.model, free)
 	if p.Wrong && !p.Locatable && len(p.Suspects) > 1 {
 		p.Locate = pl.locate(p.Suspects)
 	}
@@ -66,7 +67,7 @@ func less(open, done []int) []int {
 // next takes the reading that checks most of open; while the shape is not
 // fixed, the one that fixes most of it.
 func (p *planner) next(open []int) (Remedy, bool) {
-	if k, sd := p.mostInDoubt(); k >= 0 {
+	if k, sd := p.mostInDoubt(0, len(p.cands)); k >= 0 {
 		e := p.effect(k)
 		m := Remedy{Ask: p.cands[k].ask, Fixes: sd, Checks: p.checkedBy(e, open)}
 		p.take(k)

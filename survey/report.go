@@ -20,6 +20,7 @@ func (r Result) Findings(rs []Reading, style tape.Style) []finding.Finding {
 	}
 	out = append(out, r.twice(style)...)
 	out = append(out, r.detours(rs, style)...)
+	out = append(out, r.sideless(rs)...)
 	cannot := len(out) > len(r.Apart)
 	loose := r.loose(rs, style)
 	out = append(out, loose...)
@@ -40,6 +41,9 @@ func (r Result) Findings(rs []Reading, style tape.Style) []finding.Finding {
 		out = append(out, r.against(rs, rep)...)
 	}
 	out = append(out, rep.others()...)
+	if len(loose) == 0 {
+		out = append(out, r.untied(rs, style)...)
+	}
 	out = append(out, rep.crooked(style)...)
 	if len(loose) == 0 {
 		out = append(out, rep.unread(rs, r.model, style)...)
@@ -90,7 +94,7 @@ func (r Result) NextReading(rs []Reading) (string, float64) {
 		spots := r.corners(ring)
 		for i, a := range spots {
 			for _, b := range spots[i+1:] {
-				if read[a.name+"-"+b.name] || !r.sees(ring, a, b) {
+				if read[a.name+"-"+b.name] || !r.sees(ring, a, b) || r.inTheWay(a.at, b.at) != "" {
 					continue
 				}
 				if sd := r.DistanceSD(a.name, b.name); sd > worst+1e-6 {

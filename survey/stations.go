@@ -22,7 +22,7 @@ func (r Result) stations(net *net, w Want) []candidate {
 			if r.widthTaken(w.Have, ccw, at, far) {
 				return
 			}
-			p := room.Point{Name: net.freeName(), Wall: ccw, From: ccw[0], At: at}
+			p := r.mark(net.freeName(), ccw, at, w.Step)
 			net.points[p.Name] = p
 			ask := Ask{Reading: Reading{From: p.Name, Kind: Width, Wall: far, Value: 1, Step: w.Step}, Marks: []room.Point{p}, Through: through}
 			if o, ok := net.reading(-1, ask.Reading, r.model); ok {
@@ -61,7 +61,8 @@ func (r Result) across(k int, w room.Wall, mm float64, step tape.Length, add fun
 		p, u := r.square(w, at)
 		v, t, ok := r.facing(k, w, p, u)
 		far = v
-		return ok && r.solid(v, p.Add(u.Times(t)).Sub(r.Built.At[v[0]]).Len())
+		end := p.Add(u.Times(t))
+		return ok && r.solid(v, end.Sub(r.Built.At[v[0]]).Len()) && r.inTheWay(p, end) == ""
 	})
 	if ok {
 		add(at, far, "")
@@ -91,7 +92,7 @@ func (r Result) acrossThrough(k int, w room.Wall, d room.Doorway, step tape.Leng
 			v, t2, ok := r.facing(other.room, other.wall, p.Add(in.Times(t)), in)
 			far = v
 			end := p.Add(in.Times(t + t2))
-			return ok && opens(p, end, side.start, side.end) && opens(p, end, other.start, other.end) && r.solid(v, end.Sub(r.Built.At[v[0]]).Len())
+			return ok && opens(p, end, side.start, side.end) && opens(p, end, other.start, other.end) && r.solid(v, end.Sub(r.Built.At[v[0]]).Len()) && r.inTheWay(p, end) == ""
 		})
 		if ok {
 			add(at, far, d.Name)

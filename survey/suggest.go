@@ -61,13 +61,16 @@ func Suggest(s room.Sketch, w Want, m Model) Sheet {
 		return Sheet{Unmet: "the rough shape cannot be drawn"}
 	}
 	b := &builder{r: r, want: w, model: m}
-	cands := r.candidates(net, r.x, w.Have, w.Step)
+	cands, past := r.candidates(net, r.x, w.Have, w.Step)
 	first := len(cands)
+	cands = append(cands, past...)
+	all := len(cands)
 	cands = append(cands, r.stations(net, w)...)
 	b.planner = c.plannerOf(m, cands)
-	b.fix(first)
+	b.fix(0, first)
+	b.fix(first, all)
 	b.tie(first)
-	b.close(first)
+	b.close(all)
 	b.prove(first)
 	b.sheet.Walk, b.sheet.Steps = r.walk(net, b.sheet.Items)
 	renumber(b.sheet, r.net)
@@ -110,9 +113,10 @@ func (b *builder) state() (unchecked, same int) {
 }
 
 // fix takes walls first, then whatever is most in doubt, until the shape is
-// fixed: each one is a reading that those before it do not give.
-func (b *builder) fix(first int) {
-	for k := range b.cands[:first] {
+// fixed: each one is a reading that those before it do not give. It looks at
+// candidates from lo to before hi.
+func (b *builder) fix(lo, hi int) {
+	for k := lo; k < hi; k++ {
 		if b.wall(k) && !b.used[k] {
 			if q := b.effect(k).own; q >= vague {
 				b.put(k, Fixes, b.cands[k].sd*math.Sqrt(q))
@@ -120,8 +124,8 @@ func (b *builder) fix(first int) {
 		}
 	}
 	for {
-		k, sd := b.mostInDoubt()
-		if k < 0 || k >= first {
+		k, sd := b.mostInDoubt(lo, hi)
+		if k < 0 {
 			return
 		}
 		b.put(k, Fixes, sd)
@@ -148,14 +152,14 @@ func (b *builder) tie(first int) {
 				if b.used[k] || b.cands[k].ask.Through != d.Name || d.Name == "" {
 					continue
 				}
-				if q := b.effect(k).own; q > worst*(1+1e-9) {
+				if q := b.effect(k).own * b.cands[k].ask.ease(); q > worst*(1+1e-9) {
 					best, worst = k, q
 				}
 			}
 			if best < 0 {
 				break
 			}
-			b.put(best, Ties, b.cands[best].sd*math.Sqrt(worst))
+			b.put(best, Ties, b.cands[best].sd*math.Sqrt(b.effect(best).own))
 		}
 	}
 }
@@ -165,8 +169,8 @@ func (b *builder) tie(first int) {
 const worthATie = 2 * 2
 
 // close takes the closing widths.
-func (b *builder) close(first int) {
-	for k := first; k < len(b.cands); k++ {
+func (b *builder) close(from int) {
+	for k := from; k < len(b.cands); k++ {
 		b.put(k, Closes, 0)
 	}
 }

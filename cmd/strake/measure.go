@@ -74,7 +74,7 @@ func (c *measureCmd) ask(k jobfile.Sketch) measure.Ask {
 			checks = -1
 		}
 	}
-	return measure.Ask{Name: j.Name, Sketch: j.Sketch, Rough: k.Rough, Have: j.Readings, Unplaced: k.Unplaced, Model: j.Tape,
+	return measure.Ask{Name: j.Name, Sketch: j.Sketch, Rough: k.Rough, Have: j.Readings, Unplaced: k.Unplaced, Floating: k.Floating, Model: j.Tape,
 		Rows: measure.Rows{Along: w.Direction, Across: w.Across, Between: w.Between, Start: w.StartWall, Through: w.RunThrough},
 		Unit: j.Unit, Checks: checks}
 }
