@@ -1,0 +1,59 @@
+package check
+
+import (
+	"testing"
+
+	"strake/finding"
+	"strake/lay"
+	"strake/tape"
+)
+
+// An unfilled run has an outline alone, and "cover" leaves out what that
+// covers: it must lie on the floor.
+func TestOutlineOfAnUnfilledRun(t *testing.T) {
+	b := plainRoom()
+	b.runOut()
+	b.told = true
+	n := &b.lay.Runs[2]
+	n.Outline = rc(0, 8, 100.5, 11.5)
+	n.RightEnd = lay.EndRange{Reach: in(100.5), Need: in(100.5)}
+	n.Nailing[0].Along.To = in(100.5)
+	rules := map[string]int{}
+	for _, f := range stops(b.held()) {
+		rules[f.Rule]++
+	}
+	if len(rules) != 2 || rules["outline of a run"] != 1 || rules["unfilled run"] != 1 {
+		t.Errorf("got %v", rules)
+	}
+}
+
+// Where the nailer has no room is told to the tick; what is too short for a
+// fastener is let pass, a longer stretch is warned of, a long one stops.
+func TestNailerWithoutRoom(t *testing.T) {
+	for _, c := range []struct {
+		from  float64 // the stretch for the nailer, up to 100 in
+		level finding.Level
+	}{{93, finding.Note}, {91, finding.Warn}, {77, finding.Warn}, {75, finding.Stop}} {
+		b := plainRoom()
+		b.told = true
+		b.nailed(0, lay.Nailer, c.from, c.from, 100)
+		fs := b.held()
+		if got := finding.Worst(fs); got != c.level || (c.level == finding.Note) != (len(fs) == 0) {
+			t.Errorf("from %g in: %v", c.from, fs)
+		}
+	}
+}
+
+// Room is measured from the tongue edge, exactly: with a wall just as far as
+// the limit the nailer fits, and a tick nearer it does not.
+func TestNailerRoomToTheTick(t *testing.T) {
+	for d, want := range map[tape.Length]int{0: 0, 1: 1} {
+		b := plainRoom() // row 2: 8-3/4 in from the wall behind, 4-1/4 to the wall ahead
+		b.told = true
+		b.lim.NailerBehind.Value, b.lim.NailerAhead.Value = in(8.75), in(4.25)+d
+		b.nailed(1, lay.Nailer, 0, 0, 100)
+		if fs := b.held(); len(fs) != want {
+			t.Errorf("%v short: %v", d, fs)
+		}
+	}
+}
