@@ -8,6 +8,7 @@ import (
 	"os/exec"
 	"regexp"
 	"runtime"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -26,7 +27,7 @@ func TestScripts(t *testing.T) {
 		RequireExplicitExec: true,
 		RequireUniqueNames:  true,
 		Cmds: map[string]func(*testscript.TestScript, bool, []string){
-			"exits": exits, "change": change, "nudge": nudge, "count": count,
+			"exits": exits, "change": change, "nudge": nudge, "count": count, "listing": listing,
 		},
 	})
 }
@@ -76,6 +77,22 @@ func count(ts *testscript.TestScript, neg bool, args []string) {
 	}
 	if n < least {
 		ts.Fatalf("%d lines of %s match %s, want at least %d", n, args[0], args[1], least)
+	}
+}
+
+// listing FOLDER FILE: the folder holds just the names in the file.
+func listing(ts *testscript.TestScript, neg bool, args []string) {
+	if neg || len(args) != 2 {
+		ts.Fatalf("usage: listing FOLDER FILE")
+	}
+	entries, err := os.ReadDir(ts.MkAbs(args[0]))
+	ts.Check(err)
+	var got []string
+	for _, e := range entries {
+		got = append(got, e.Name())
+	}
+	if want := strings.Fields(ts.ReadFile(args[1])); !slices.Equal(got, want) {
+		ts.Fatalf("%s holds %v, want %v", args[0], got, want)
 	}
 }
 
