@@ -288,6 +288,8 @@ var slips = []slip{
 	{"boards ran out", plainRoom, (*bench).runOut, "unfilled run", "row 3", `100"`, 0},
 
 	{"one board too many", plainRoom, func(b *bench) { b.stock.Tally = b.stock.Tally[1:] }, "stock", `60"`, "2 used", 0},
+	{"another tally", plainRoom, func(b *bench) { b.stock.Tally = b.stock.Tally[:0] }, "stock", "boards", `5 lengths used oftener than they are there: 1 of 30" for 0, 1 of 45" for 0`, 0},
+	{"a wider blade in the job", plainRoom, func(b *bench) { b.lim.Kerf.Value = in(0.25) }, "kerf", "lay", `1/8"`, 0},
 	{"another length", plainRoom, func(b *bench) {
 		b.stock.Known, b.stock.Mix = stock.MixOnly, stock.Mix{Least: in(30), Most: in(58)}
 		b.lay.Example = true
@@ -331,7 +333,23 @@ var slips = []slip{
 		b.lim.ShortestPiece.Value, b.lay.Exempt = 0, nil
 	}, "row numbers", "row", "named", 2},
 
-	{"no such edge", plainRoom, told(func(b *bench) { b.lay.Runs[1].LeftEnd.Edge = "wall X-Y" }), "ends of a run", "row 2, left end", "wall X-Y does not lie there", 0},
+	{"no such edge", plainRoom, told(func(b *bench) { b.lay.Runs[1].LeftEnd.Edge = "wall X-Y" }), "made for this job", "lay", "1 end of a run at edges that this floor has not: wall X-Y", 0},
+	{"corners renamed", plainRoom, told(func(b *bench) {
+		for i := range b.lay.Runs {
+			b.lay.Runs[i].LeftEnd.Edge, b.lay.Runs[i].RightEnd.Edge = "wall S-P", "wall Q-R"
+		}
+	}), "made for this job", "lay", "6 ends of runs at edges that this floor has not: wall Q-R, wall S-P", 0},
+	{"half the floor", plainRoom, func(b *bench) { b.at[0] = around(plane.Dir{X: 1}, rc(0, 0, 100, 23)) }, "made for this job", "lay", "100 % of its boards lie on the floor of this job and cover 50 % of it", 0},
+	{"a smaller floor", plainRoom, func(b *bench) { b.at[0] = around(plane.Dir{X: 1}, rc(0, 0, 50, 11.5)) }, "made for this job", "lay", "50 % of its boards", 0},
+	{"nearly the floor, other boards", plainRoom, func(b *bench) {
+		b.at[0] = around(plane.Dir{X: 1}, rc(0, 0, 120, 11.5))
+		b.stock.TenBoards = in(52)
+	}, "made for this job", "lay", "cover 83 % of it; its boards have another width", 0},
+	{"nearly the floor, other corners", plainRoom, told(func(b *bench) {
+		b.at[0] = around(plane.Dir{X: 1}, rc(0, 0, 120, 11.5))
+		b.lay.Runs[0].RightEnd.Edge = "wall Q-R"
+	}), "made for this job", "lay", "cover 83 % of it; its rows end at wall Q-R", 0},
+	{"elsewhere", plainRoom, func(b *bench) { b.at[0] = around(plane.Dir{X: 1}, rc(500, 0, 600, 11.5)) }, "made for this job", "lay", "0 % of its boards", 0},
 	{"the edge of the other end", plainRoom, told(func(b *bench) { b.lay.Runs[1].LeftEnd.Edge = "wall B-C" }), "ends of a run", "row 2, left end", "wall B-C does not lie there", 0},
 	{"an edge of another row", ellRoom, told(func(b *bench) { b.lay.Runs[3].RightEnd.Edge = "wall B-C" }), "ends of a run", "row 4, right end", "wall B-C does not lie there", 0},
 	{"reach in the gap", plainRoom, told(func(b *bench) { b.lay.Runs[1].RightEnd.Reach += in(0.25); b.lay.Runs[1].RightEnd.Edge = "" }), "ends of a run", "row 2, right end", `it may reach 100-1/4"`, 0},

@@ -102,12 +102,16 @@ func (n *run) needIn(r plane.Ring) *big.Rat {
 }
 
 // edgeMiss holds what an end says of the edge it meets. An end that names none
-// comes to a point, or to the line of another zone.
+// comes to a point, or to the line of another zone; one that names an edge that
+// is not there at all is for "made for this job" to tell.
 func (s *site) edgeMiss(e runEnd) (what, limit string) {
 	if e.Edge == "" {
 		if e.InPlace {
 			return "cut in place, and no edge is named", "an edge met flush"
 		}
+		return "", ""
+	}
+	if !e.run.zone.hasEdge(e.Edge) {
 		return "", ""
 	}
 	there, like := false, false

@@ -27,7 +27,7 @@ func TestScripts(t *testing.T) {
 		RequireExplicitExec: true,
 		RequireUniqueNames:  true,
 		Cmds: map[string]func(*testscript.TestScript, bool, []string){
-			"exits": exits, "change": change, "nudge": nudge, "count": count, "listing": listing,
+			"exits": exits, "change": change, "nudge": nudge, "count": count, "listing": listing, "rename": rename,
 		},
 	})
 }
@@ -60,6 +60,18 @@ func change(ts *testscript.TestScript, neg bool, args []string) {
 		ts.Fatalf("%s has no %s", args[0], args[1])
 	}
 	write(ts, args[0], old[:at[0]]+args[2]+old[at[1]:])
+}
+
+// rename FILE TEXT OTHER: every such text of the file becomes the other.
+func rename(ts *testscript.TestScript, neg bool, args []string) {
+	if neg || len(args) != 3 {
+		ts.Fatalf("usage: rename FILE TEXT OTHER")
+	}
+	old := ts.ReadFile(args[0])
+	if !strings.Contains(old, args[1]) {
+		ts.Fatalf("%s has no %s", args[0], args[1])
+	}
+	write(ts, args[0], strings.ReplaceAll(old, args[1], args[2]))
 }
 
 // count FILE PATTERN LEAST: at least so many lines of the file match.
