@@ -133,14 +133,14 @@ func (s *site) edgeMiss(e runEnd) (what, limit string) {
 
 // meets tells whether an edge faces the end and, somewhere in the run's strip,
 // passes the farthest place of the end at a distance of its gap range. Corners
-// between the gaps are drawn in from the edge's own, so it is followed past its
-// ends by as much as the widest gap.
+// between the gaps lie off the edge's own, along it by up to 2-1/2 widths of the
+// gap at a corner of 45 degrees: it is followed past its ends by four.
 func (e runEnd) meets(f floor.AlignedEdge) bool {
 	line := edge{f.From, f.To}
 	if line.flat() || (line.b.Y < line.a.Y) != (e.on == leftEnd) {
 		return false
 	}
-	wide := e.run.zone.widest()
+	wide := 4 * e.run.zone.widest()
 	y := line.y()
 	y = plane.Span{From: max(y.From-wide, e.run.Low), To: min(y.To+wide, e.run.High)}
 	if y.Empty() {

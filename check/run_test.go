@@ -1,10 +1,13 @@
 package check
 
 import (
+	"math"
 	"testing"
 
 	"strake/finding"
+	"strake/floor"
 	"strake/lay"
+	"strake/plane"
 	"strake/tape"
 )
 
@@ -55,5 +58,23 @@ func TestNailerRoomToTheTick(t *testing.T) {
 		if fs := b.held(); len(fs) != want {
 			t.Errorf("%v short: %v", d, fs)
 		}
+	}
+}
+
+// Between the gaps a wall at an oblique corner begins well before its own end:
+// here, in mm, 23.4 before it with a gap of 19.05.
+func TestEdgeBeginsBeforeItsCorner(t *testing.T) {
+	mm := func(v float64) tape.Length { return tape.Length(math.Round(v * float64(tape.Millimetre))) }
+	wall := floor.AlignedEdge{Name: "wall B-C", Range: floor.Range{Least: in(0.75), Greatest: in(0.8125)},
+		From: plane.P(mm(5926.03375), mm(1847.521)), To: plane.P(mm(5267.990125), mm(4260.316125))}
+	z := &zone{at: floor.Aligned{Edges: []floor.AlignedEdge{wall}}}
+	n := &run{Run: lay.Run{Low: mm(1824.882625), High: mm(1926.641375)}, zone: z}
+	e := runEnd{lay.EndRange{Reach: mm(5912.46225)}, n, rightEnd, -1, mm(5912.46225)}
+	if !e.meets(wall) {
+		t.Error("the wall is not found at the end of the row")
+	}
+	e.Reach += in(0.25)
+	if e.meets(wall) {
+		t.Error("the wall is found though the row ends in its gap")
 	}
 }
