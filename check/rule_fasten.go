@@ -10,7 +10,7 @@ import (
 )
 
 var _ = declare("fastening",
-	"How a run is fastened is told from end to end of it; the floor nailer is used only where it has its room behind the tongue edge and ahead of it, nails by hand through the tongue only where a row lies behind and ahead. What is shorter than the distance of two fasteners is let pass, and less than three such distances only warned of.",
+	"How a run is fastened is told from end to end of it; the floor nailer is used only where it has its room behind the tongue edge and ahead of it; hand nails go through the tongue only where a row lies behind and one ahead. What is shorter than the distance of two fasteners is let pass, and less than three such distances only warned of.",
 	holdFasten)
 
 // fastenersApart is the farthest that fasteners of solid plank lie apart: 8 in (NWFA
