@@ -288,10 +288,101 @@ var slips = []slip{
 	{"boards ran out", plainRoom, (*bench).runOut, "unfilled run", "row 3", `100"`, 0},
 
 	{"one board too many", plainRoom, func(b *bench) { b.stock.Tally = b.stock.Tally[1:] }, "stock", `60"`, "2 used", 0},
+	{"another tally", plainRoom, func(b *bench) { b.stock.Tally = b.stock.Tally[:0] }, "stock", "boards", `5 lengths used oftener than they are there: 1 of 30" for 0, 1 of 45" for 0`, 0},
+	{"a wider blade in the job", plainRoom, func(b *bench) { b.lim.Kerf.Value = in(0.25) }, "kerf", "lay", `1/8"`, 0},
 	{"another length", plainRoom, func(b *bench) {
 		b.stock.Known, b.stock.Mix = stock.MixOnly, stock.Mix{Least: in(30), Most: in(58)}
 		b.lay.Example = true
 	}, "stock", `60"`, "2 used", 0},
+
+	{"outline crossed", plainRoom, told(func(b *bench) {
+		o := b.lay.Runs[1].Outline
+		o[0], o[1] = o[1], o[0]
+	}), "outline of a run", "row 2", "its outline", 0},
+	{"outline in the next row", plainRoom, told(func(b *bench) { b.lay.Runs[1].Outline = rc(0, 3, 100, 8.25) }), "outline of a run", "row 2", "outside the strip", 0},
+	{"outline short of its pieces", plainRoom, told(func(b *bench) {
+		b.lay.Runs[1].Outline = rc(0, 3, 99.875, 8)
+		b.lay.Runs[1].RightEnd = lay.EndRange{Reach: in(99.875), Need: in(99.875)}
+	}), "outline of a run", "row 2", `from 0" to 99-7/8"`, 0},
+	{"outline narrower than its pieces", plainRoom, told(func(b *bench) { b.lay.Runs[2].Outline = rc(0, 8, 100, 11) }), "outline of a run", "row 3", "50.00 sq in of its pieces", 0},
+	{"outline of another run", splitNook, told(func(b *bench) {
+		b.lay.Runs[1].Pieces, b.lay.Pieces[1].Run = []int{0, 1}, 11
+		b.lay.Pieces[0].Run = 11
+		b.lay.Runs, b.lay.Exempt = b.lay.Runs[1:], b.lay.Exempt[1:]
+		b.lay.Runs[0].Part, b.lay.Runs[0].Order = 0, 1
+		b.lay.Exempt = nil
+		b.lim.ShortestPiece.Value = 0
+	}), "outline of a run", "row 1", "its outline runs", 0},
+	{"outline under another run's pieces", sandwich, told(func(*bench) {}), "outline of a run", "row 1a", "150.00 sq in of its outline under pieces of another run", 0},
+	{"outline in the gap", plainRoom, told(func(b *bench) { b.lay.Runs[2].Outline = rc(0, 8, 100, 11.75) }), "outline of a run", "row 3", "25.00 sq in of its outline nearer", 0},
+
+	{"rows numbered from 2", plainRoom, func(b *bench) {
+		for i := range b.lay.Runs {
+			b.lay.Runs[i].Row++
+		}
+	}, "row numbers", "row", "named", 3},
+	{"rows numbered against the tongues", splineRoom, func(b *bench) { b.lay.Runs[2].Row, b.lay.Runs[3].Row = 2, 1 }, "row numbers", "of the field 2", "named", 2},
+	{"a number left out", plainRoom, func(b *bench) { b.lay.Runs[2].Row = 4 }, "row numbers", "row 4", "named 4", 0},
+	{"a letter too many", plainRoom, func(b *bench) { b.lay.Runs[1].Part = 1 }, "row numbers", "row 2a", "named 2a", 0},
+	{"letters from right to left", splitNook, func(b *bench) {
+		b.lay.Runs[0].Part, b.lay.Runs[1].Part = 2, 1
+		b.lim.ShortestPiece.Value, b.lay.Exempt = 0, nil
+	}, "row numbers", "row 1", "named", 2},
+	{"one strip under two numbers", splitNook, func(b *bench) {
+		b.lay.Runs[0].Part, b.lay.Runs[1].Part, b.lay.Runs[1].Row = 0, 0, 2
+		b.lim.ShortestPiece.Value, b.lay.Exempt = 0, nil
+	}, "row numbers", "row", "named", 2},
+
+	{"no such edge", plainRoom, told(func(b *bench) { b.lay.Runs[1].LeftEnd.Edge = "wall X-Y" }), "made for this job", "lay", "1 end of a run at edges that this floor has not: wall X-Y", 0},
+	{"corners renamed", plainRoom, told(func(b *bench) {
+		for i := range b.lay.Runs {
+			b.lay.Runs[i].LeftEnd.Edge, b.lay.Runs[i].RightEnd.Edge = "wall S-P", "wall Q-R"
+		}
+	}), "made for this job", "lay", "6 ends of runs at edges that this floor has not: wall Q-R, wall S-P", 0},
+	{"half the floor", plainRoom, func(b *bench) { b.at[0] = around(plane.Dir{X: 1}, rc(0, 0, 100, 23)) }, "made for this job", "lay", "100 % of its boards lie on the floor of this job and cover 50 % of it", 0},
+	{"a smaller floor", plainRoom, func(b *bench) { b.at[0] = around(plane.Dir{X: 1}, rc(0, 0, 50, 11.5)) }, "made for this job", "lay", "50 % of its boards", 0},
+	{"nearly the floor, other boards", plainRoom, func(b *bench) {
+		b.at[0] = around(plane.Dir{X: 1}, rc(0, 0, 120, 11.5))
+		b.stock.TenBoards = in(52)
+	}, "made for this job", "lay", "cover 83 % of it; its boards have another width", 0},
+	{"nearly the floor, other corners", plainRoom, told(func(b *bench) {
+		b.at[0] = around(plane.Dir{X: 1}, rc(0, 0, 120, 11.5))
+		b.lay.Runs[0].RightEnd.Edge = "wall Q-R"
+	}), "made for this job", "lay", "cover 83 % of it; its rows end at wall Q-R", 0},
+	{"elsewhere", plainRoom, func(b *bench) { b.at[0] = around(plane.Dir{X: 1}, rc(500, 0, 600, 11.5)) }, "made for this job", "lay", "0 % of its boards", 0},
+	{"the edge of the other end", plainRoom, told(func(b *bench) { b.lay.Runs[1].LeftEnd.Edge = "wall B-C" }), "ends of a run", "row 2, left end", "wall B-C does not lie there", 0},
+	{"an edge of another row", ellRoom, told(func(b *bench) { b.lay.Runs[3].RightEnd.Edge = "wall B-C" }), "ends of a run", "row 4, right end", "wall B-C does not lie there", 0},
+	{"reach in the gap", plainRoom, told(func(b *bench) { b.lay.Runs[1].RightEnd.Reach += in(0.25); b.lay.Runs[1].RightEnd.Edge = "" }), "ends of a run", "row 2, right end", `it may reach 100-1/4"`, 0},
+	{"reach in the gap at an edge", plainRoom, told(func(b *bench) { b.lay.Runs[1].LeftEnd.Reach = -10 }), "ends of a run", "row 2, left end", "it may reach", 0},
+	{"need behind the cover", plainRoom, told(func(b *bench) { b.lay.Runs[1].LeftEnd.Need = in(0.5) }), "ends of a run", "row 2, left end", `it need only reach 1/2"`, 0},
+	{"need before reach", plainRoom, told(func(b *bench) { b.lay.Runs[1].LeftEnd.Need = -1 }), "ends of a run", "row 2, left end", "must reach", 0},
+	{"out of its range", plainRoom, told(func(b *bench) { b.lay.Runs[1].LeftEnd.Reach, b.lay.Runs[1].LeftEnd.Need = 1, 1 }), "ends of a run", "row 2, left end", `the run ends at 0"`, 0},
+	{"range beyond measure", plainRoom, told(func(b *bench) { b.lay.Runs[1].LeftEnd.Reach = -1 << 62 }), "ends of a run", "row 2, left end", "farther out", 0},
+	{"a mitre not told", slantRoom, told(func(b *bench) { b.lay.Runs[1].RightEnd.Mitred = false }), "ends of a run", "row 2, right end", "not end square", 0},
+	{"cut in place at a wall", plainRoom, told(func(b *bench) { b.lay.Runs[1].LeftEnd.InPlace = true }), "ends of a run", "row 2, left end", "cut in place at wall D-A", 0},
+	{"cut in place at nothing", headerRoom, told(func(b *bench) { b.lay.Runs[1].RightEnd.InPlace = true }), "ends of a run", "row 1 of the field, right end", "no edge is named", 0},
+	{"not cut in place at tile", tileRoom, told(func(b *bench) { b.lay.Runs[1].RightEnd.InPlace = false }), "ends of a run", "row 2, right end", "not cut in place at wall B-C", 0},
+
+	{"no fastening", plainRoom, told(func(b *bench) { b.lay.Runs[1].Nailing = nil }), "fastening", "row 2", "nothing is said", 0},
+	{"fastening unheard of", plainRoom, told(func(b *bench) { b.lay.Runs[1].Nailing[0].By = "glue" }), "fastening", "row 2", "glue", 0},
+	{"fastened in part", plainRoom, told(func(b *bench) { b.lay.Runs[1].Nailing[0].Along.To-- }), "fastening", "row 2", "told from", 0},
+	{"stretches apart", plainRoom, told(func(b *bench) { b.nailed(1, lay.HandNail, 40, 41, 100) }), "fastening", "row 2", "the next begins at", 0},
+	{"a stretch backwards", plainRoom, told(func(b *bench) { b.nailed(1, lay.HandNail, 40, 40, 30) }), "fastening", "row 2", "a stretch from", 0},
+	{"nailer behind the first row", plainRoom, told(func(b *bench) { b.nailed(0, lay.Nailer, 0, 0, 100) }), "fastening", "row 1, from 0", `3-3/4" behind the tongue edge`, 0},
+	{"nailer before the wall ahead", plainRoom, told(func(b *bench) { b.nailed(1, lay.Nailer, 50, 50, 100) }), "fastening", `row 2, from 50" to 100"`, `4-1/4" ahead`, 0},
+	{"nailer under a return", ellRoom, told(func(b *bench) {
+		b.lim.NailerAhead.Value = in(10)
+		b.nailed(1, lay.Nailer, 0, 0, 100)
+	}), "fastening", `row 2, from 60-3/4" to 100"`, `2-3/4" ahead`, 0},
+	{"nailer the wrong way about", splineRoom, told(func(b *bench) {
+		b.lim.NailerBehind.Value, b.lim.NailerAhead.Value = in(14), in(5)
+		b.nailed(0, lay.Nailer, 0, 0, 96)
+		b.nailed(2, lay.Nailer, 0, 0, 96)
+		b.nailed(3, lay.Nailer, 0, 0, 96)
+	}), "fastening", "row 2 of the field 2", `1" ahead`, 0},
+	{"first row nailed by hand", plainRoom, told(func(b *bench) { b.nailed(0, lay.HandNail, 0, 0, 100) }), "fastening", "row 1, from 0", "no row lies behind", 0},
+	{"last row nailed by hand", plainRoom, told(func(b *bench) { b.nailed(2, lay.HandNail, 60, 60, 100) }), "fastening", "row 3, from 60", "no row lies ahead", 0},
+	{"by hand beside a shorter row", ellRoom, told(func(b *bench) { b.nailed(2, lay.HandNail, 0, 0, 100) }), "fastening", `row 3, from 60" to 100"`, "no row lies ahead", 0},
 
 	{"relaxes what cannot be", plainRoom, func(b *bench) { b.lay.Relaxed = []lay.Relaxation{{Rule: "gap", Run: 10}} }, "named exception", "gap", "not one", 0},
 	{"relaxes no run", plainRoom, func(b *bench) { b.lay.Relaxed = []lay.Relaxation{{Rule: jointRule, Run: 99, To: in(1)}} }, "named exception", "", "run 99", 0},

@@ -11,7 +11,8 @@ import (
 // Zones holds a lay to every rule. at gives, for each Zone.ID, the floor in
 // that zone's frame, in ticks. A lay that cannot be read (a piece of no run, an
 // outline that crosses itself) gets the findings of the rule "shape" alone:
-// nothing can be measured on it. No finding of level Stop means that the lay
+// nothing can be measured on it. Of one made for another floor nothing else is
+// told. No finding of level Stop means that the lay
 // holds; notes name whatever was relaxed or exempt.
 func Zones(l lay.Lay, at map[int]floor.Aligned, lim limits.Limits, b stock.Boards, pins ...lay.Pin) []finding.Finding {
 	if fs := readable(l, at, b); len(fs) > 0 {
@@ -19,6 +20,9 @@ func Zones(l lay.Lay, at map[int]floor.Aligned, lim limits.Limits, b stock.Board
 	}
 	s := survey(l, at, lim, b)
 	s.pins = pins
+	if fs := s.otherFloor(); len(fs) > 0 {
+		return fs
+	}
 	var out []finding.Finding
 	for _, r := range Rules() {
 		if r.hold != nil {

@@ -14,13 +14,14 @@ func TestLayOnItsFloor(t *testing.T) {
 	corners := []plane.XY{mm(-0.75, -0.75), mm(100.75, -0.75), mm(100.75, 12.25), mm(-0.75, 12.25)}
 	f := floor.Floor{Rings: []floor.Ring{{Corners: corners, Edges: []int{0, 1, 2, 3}}}}
 	for i, c := range corners {
-		f.Edges = append(f.Edges, floor.Edge{Name: "wall " + string(rune('A'+i)), Kind: floor.Wall, Ends: gaps, Sides: gaps, From: c, To: corners[(i+1)%4]})
+		f.Edges = append(f.Edges, floor.Edge{Name: "wall " + string("ABCD"[i]) + "-" + string("BCDA"[i]), Kind: floor.Wall, Ends: gaps, Sides: gaps, From: c, To: corners[(i+1)%4]})
 	}
 	b := plainRoom()
 	for _, got := range Lay(b.lay, f, b.lim, b.stock) {
 		t.Error(got)
 	}
 	b.sawn(4, in(0.25))
+	b.follow()
 	if fs := Lay(b.lay, f, b.lim, b.stock); len(fs) != 1 || fs[0].Rule != "gap" {
 		t.Errorf("a piece too near the wall: %v", fs)
 	}

@@ -61,7 +61,7 @@ func garble(t *rapid.T, b *bench) {
 		q := pick(t, *o)
 		q.X, q.Y = q.X+odd(t), q.Y+odd(t)
 	}
-	switch rapid.IntRange(0, 17).Draw(t, "kind") {
+	switch rapid.IntRange(0, 21).Draw(t, "kind") {
 	case 0:
 		ring(&p.Outline)
 	case 1:
@@ -101,6 +101,21 @@ func garble(t *rapid.T, b *bench) {
 			ring(&z.Outline[i])
 		}
 		b.at[z.ID] = floor.Aligned{Dir: z.Dir}
+	case 18:
+		b.told = true
+		ring(&r.Outline)
+	case 19:
+		b.told = true
+		r.LeftEnd.Reach, r.RightEnd.Need = r.LeftEnd.Reach+odd(t), odd(t)
+		r.LeftEnd.Edge = rapid.SampledFrom([]string{"", "wall A-B", "wall D-A", "x"}).Draw(t, "edge")
+	case 20:
+		b.told = true
+		r.LeftEnd.Mitred, r.RightEnd.InPlace, r.RightEnd.Need = !r.LeftEnd.Mitred, !r.RightEnd.InPlace, r.RightEnd.Need+odd(t)
+	case 21:
+		b.told = true
+		by := rapid.SampledFrom([]lay.Fasten{lay.Nailer, lay.HandNail, lay.FaceNail, "odd"}).Draw(t, "by")
+		r.Nailing = append(slices.Clone(r.Nailing), lay.Stretch{Along: plane.Span{From: odd(t), To: odd(t)}, By: by})
+		r.Nailing[0].By = by
 	case 17:
 		b.lay.Relaxed = append(b.lay.Relaxed, lay.Relaxation{Rule: jointRule, Run: r.ID, To: odd(t)})
 		b.lay.Exempt = append(b.lay.Exempt, lay.Exemption{Rule: shortRule, Run: r.ID}, lay.Exemption{Rule: ripRule, Edge: "wall A-B"})

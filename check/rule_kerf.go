@@ -15,13 +15,13 @@ var _ = declare("kerf",
 	holdKerf)
 
 func holdKerf(r Rule, s *site) []finding.Finding {
-	var out []finding.Finding
 	if s.lay.Kerf != s.lim.Kerf.Value {
 		f := r.stop("lay")
 		f.Measured, f.Limit, f.Source = s.say(s.lay.Kerf), s.say(s.lim.Kerf.Value), s.lim.Kerf.Source
 		f.Do = "Plan with the blade of the job."
-		out = append(out, f)
+		return []finding.Finding{f} // each board would only say so again
 	}
+	var out []finding.Finding
 	for _, b := range s.lay.Boards {
 		for i, p := range b.Parts {
 			if p.Kind == lay.IsKerf && s.tooWide(p.Outline) {

@@ -24,18 +24,31 @@ func holdStock(r Rule, s *site) []finding.Finding {
 	}
 	slices.Sort(lengths)
 	var out []finding.Finding
+	var told []string
 	for _, l := range lengths {
-		have, told := s.held(l)
-		if !told || used[l] <= have {
+		have, known := s.held(l)
+		if !known || used[l] <= have {
 			continue
 		}
 		f := r.stop("boards of " + s.say(l))
 		f.Measured, f.Limit = fmt.Sprintf("%d used", used[l]), fmt.Sprintf("%d in stock", have)
 		f.Do = "Count the boards again, or plan with those there are."
 		out = append(out, f)
+		told = append(told, fmt.Sprintf("%d of %s for %d", used[l], s.say(l), have))
 	}
-	return out
+	if len(out) <= fewLengths {
+		return out
+	}
+	f := r.stop("boards")
+	f.Measured = fmt.Sprintf("%d lengths used oftener than they are there: %s", len(told), short(told))
+	f.Limit = "the boards in stock"
+	f.Do = "The boards were counted anew, or the layout is of others: plan with those there are."
+	return []finding.Finding{f}
 }
+
+// fewLengths are told one by one; where more are wrong the whole tally is
+// another, and that is one finding.
+const fewLengths = 3
 
 // held is how many boards of a length the stock has; false when it has no say.
 func (s *site) held(l tape.Length) (int, bool) {

@@ -1,21 +1,35 @@
 package check
 
-import "strake/finding"
+import (
+	"fmt"
+
+	"strake/finding"
+	"strake/tape"
+)
 
 var _ = declare("unfilled run",
-	"Every run is filled with boards; a run the boards did not reach is named.",
+	"Every run is filled with boards; the runs that the boards did not reach are named, with the length they want.",
 	holdUnfilled)
 
+// holdUnfilled makes one finding of all runs: they have one cause, and one
+// remedy. Which they are stands with each run in the lay.
 func holdUnfilled(r Rule, s *site) []finding.Finding {
-	var out []finding.Finding
+	count, sum := 0, tape.Length(0)
 	for _, n := range s.runs {
-		if !n.Unfilled {
-			continue
+		if n.Unfilled {
+			count++
+			sum += boxOf(n.Outline).x().Len()
 		}
-		f := r.stop(n.name)
-		f.Measured = "no boards for " + s.say(boxOf(n.Outline).x().Len())
-		f.Do = "Buy more boards, or free some: allow shorter pieces or closer joints."
-		out = append(out, f)
 	}
-	return out
+	if count == 0 {
+		return nil
+	}
+	f := r.stop(s.rowList(func(n *run) bool { return n.Unfilled }))
+	f.Measured = "no boards for " + s.say(sum)
+	if count > 1 {
+		f.Measured = fmt.Sprintf("no boards for %d runs, %s in all", count, s.say(sum))
+	}
+	f.Limit = "none left bare"
+	f.Do = "Buy more boards, or free some: allow shorter pieces or closer joints."
+	return []finding.Finding{f}
 }

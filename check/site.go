@@ -42,6 +42,7 @@ type run struct {
 	zone   *zone
 	name   string // row 12a
 	pieces []*piece
+	fault  string // why its outline cannot be measured; see the rule "outline of a run"
 }
 
 // piece is a piece with the run it lies in and the board it is cut from.
@@ -66,7 +67,7 @@ func survey(l lay.Lay, at map[int]floor.Aligned, lim limits.Limits, b stock.Boar
 		s.zones = append(s.zones, zn)
 	}
 	for _, r := range l.Runs {
-		rn := &run{Run: r, zone: byID[r.Zone]}
+		rn := &run{Run: r, zone: byID[r.Zone], fault: outlineFault(r)}
 		rn.name = rowName(r, rn.zone.name)
 		rn.zone.runs = append(rn.zone.runs, rn)
 		s.runs = append(s.runs, rn)

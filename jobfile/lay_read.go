@@ -14,8 +14,8 @@ import (
 const maxLay = 256 << 20
 
 // ReadLay reads a lay that WriteLay wrote. It refuses what it does not know:
-// another version or unit, keys it has no place for, more text after the end,
-// and pieces, boards, runs or zones that do not exist. What it returns can be
+// another version or unit, keys it has no place for or that are written twice,
+// more text after the end, and pieces, boards, runs or zones that do not exist. What it returns can be
 // indexed by its numbers without a further look.
 func ReadLay(data []byte) (lay.Lay, error) {
 	if len(data) > maxLay {
@@ -34,6 +34,9 @@ func ReadLay(data []byte) (lay.Lay, error) {
 	}
 	if *head.Version != LayVersion {
 		return lay.Lay{}, fmt.Errorf("this lay has version %d, and only version %d is known: plan the job again", *head.Version, LayVersion)
+	}
+	if err := keyFault(data); err != nil {
+		return lay.Lay{}, err
 	}
 	var w wireLay
 	dec := json.NewDecoder(bytes.NewReader(data))

@@ -202,6 +202,14 @@ func TestLayRefused(t *testing.T) {
 		{"another unit", "125 nm", "1 nm", `"1 nm"`},
 		{"unknown key", `"seed":7`, `"seeds":7`, `"seeds"`},
 		{"unknown key deep", `"width":1016000,"offset"`, `"breadth":1016000,"offset"`, `"breadth"`},
+		{"a key twice", `"kerf":25400`, `"kerf":25400,
+"kerf":25400`, `line 8: the key "kerf" is written twice, on line 7 before`},
+		{"a key twice in a piece", `"run":0,`, `"run":0,"run":0,`, `line 15: the key "run" is written twice`},
+		{"the version twice", `"strake_lay":1`, `"strake_lay":1,"strake_lay":1`, `line 2: the key "strake_lay" is written twice`},
+		{"a key in capitals", `"seed":7`, `"Seed":7`, `line 6: the key "Seed" is not known`},
+		{"a key twice, once in capitals", `"seed":7`, `"seed":7,"SEED":8`, `the key "SEED" is not known`},
+		{"a key twice, once in disguise", `"seed":7`, `"seed":7,"se\u0065d":8`, `is not known`},
+		{"more text after the end", "]\n}\n", "]\n}\nplan", "line 21"},
 		{"a length that is no whole number", `"kerf":25400`, `"kerf":25400.5`, "line 7"},
 		{"text after the end", "]\n}\n", "]\n}\n{}", "after top-level value"},
 		{"half a file", "]\n}\n", "", "cannot be read"},
@@ -252,6 +260,9 @@ func FuzzReadLay(f *testing.F) {
 	f.Add(written(f, smallLay()))
 	f.Add(`{"strake_lay":1,"unit":"125 nm"}`)
 	f.Add(`{"strake_lay":1}{}`)
+	f.Add(`{"strake_lay":1,"unit":"125 nm","seed":1,"seed":2}`)
+	f.Add(`{"strake_lay":1,"unit":"125 nm","Seed":1,"se\u0065d":2}`)
+	f.Add(`{"strake_lay":1,"unit":"\\\"{:","findings":[{"rule":"\":"}]}`)
 	f.Add(`[`)
 	f.Fuzz(func(t *testing.T, s string) {
 		l, err := jobfile.ReadLay([]byte(s))

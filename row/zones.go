@@ -47,7 +47,7 @@ func stretches(r Run, turns []tape.Length, by func(x tape.Length) lay.Fasten) []
 			out = append(out, lay.Stretch{Along: s, By: by(s.From + s.Len()/2)})
 		}
 	}
-	out = joined(out)
+	out = cramped(joined(out))
 	for len(out) > 1 {
 		k := shortest(out)
 		if out[k].Along.Len() >= worthwhile {
@@ -57,6 +57,29 @@ func stretches(r Run, turns []tape.Length, by func(x tape.Length) lay.Fasten) []
 		out = joined(out)
 	}
 	return out
+}
+
+// cramped joins short stretches where the nailer has no room to each other
+// first: two of them side by side are too long to give to the nailer. Of two
+// short ones both are face-nailed.
+func cramped(ss []lay.Stretch) []lay.Stretch {
+	for i := 0; i+1 < len(ss); i++ {
+		a, b := &ss[i], &ss[i+1]
+		short, shortB := a.Along.Len() < worthwhile, b.Along.Len() < worthwhile
+		switch {
+		case a.By == lay.Nailer || b.By == lay.Nailer || !short && !shortB:
+			continue
+		case short && shortB:
+			a.By, b.By = lay.FaceNail, lay.FaceNail
+		case short:
+			a.By = b.By
+		default:
+			b.By = a.By
+		}
+		ss = joined(ss)
+		i = -1
+	}
+	return ss
 }
 
 // joined makes one of neighbours that are fastened alike.

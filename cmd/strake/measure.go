@@ -25,7 +25,9 @@ func (measureCmd) Help() string {
 Prints the sheet and writes to the folder:
   measure.txt      the readings to take, in an order that saves steps for one person
   measure-1.svg    the same on paper, with a sketch and a box for each figure; -2 and on as needed
-  measure.yaml     the same as keys of a job file, to fill in and move into the job`
+  measure.yaml     the same as keys of a job file, to fill in and move into the job
+
+A file that you filled in or changed is never overwritten: it is kept as measure.kept-1.yaml and so on.`
 }
 
 // Validate refuses a number of checks that is none.
@@ -54,13 +56,14 @@ func (c *measureCmd) Run(r rim) error {
 	if out == "" {
 		out = strings.TrimSuffix(c.Job, filepath.Ext(c.Job)) + "-measure"
 	}
-	if err := writeAll(r.path(out), files); err != nil {
+	moved, err := writeAll(r.path(out), files)
+	if err != nil {
 		return err
 	}
 	if _, err := r.out.Write(files[0].data); err != nil {
 		return err
 	}
-	fmt.Fprintf(r.out, "\nWritten to %s: %s\n", out, strings.Join(names(files), ", "))
+	fmt.Fprintf(r.out, "\nWritten to %s: %s\n%s", out, strings.Join(names(files), ", "), moved)
 	return nil
 }
 

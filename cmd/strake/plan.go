@@ -2,7 +2,6 @@ package main
 
 import (
 	"bytes"
-	"errors"
 	"fmt"
 	"io"
 	"maps"
@@ -43,7 +42,7 @@ func (planCmd) Help() string {
 
 Lengths are in the job's system: feet and inches or inches to 1/16 in, rips to 1/32 in; or millimetres. The same job gives the same files, byte for byte.
 
-A file of an earlier plan that would change is kept as NAME.before (one generation). Where no boards could be laid, only findings.txt and the readings are written, and papers of an earlier plan are set aside the same way.`
+A file that you changed is never overwritten: it is kept as rows.kept-1.txt and so on, and the summary says so. What strake wrote itself is replaced; ` + ledgerName + ` in the folder says what that was. To keep two plans beside each other, give each a folder with -o. Where no boards could be laid, only findings.txt and the readings are written, and papers of the plan before are set aside as NAME.before until there is a plan again.`
 }
 
 func (c *planCmd) Run(r rim) error {
@@ -64,12 +63,13 @@ func (c *planCmd) Run(r rim) error {
 	if out == "" {
 		out = folder(c.Job)
 	}
-	if err := writeAll(r.path(out), files, slices.Concat(writers, readingWriters)...); err != nil {
+	moved, err := writeAll(r.path(out), files, slices.Concat(writers, readingWriters)...)
+	if err != nil {
 		return err
 	}
 	fmt.Fprint(r.out, paper.Summary(p))
 	tell(r, p.Findings)
-	fmt.Fprintf(r.out, "\nWritten to %s: %s\n", out, strings.Join(names(files), ", "))
+	fmt.Fprintf(r.out, "\nWritten to %s: %s\n%s", out, strings.Join(names(files), ", "), moved)
 	if finding.Worst(p.Findings) == finding.Stop {
 		fmt.Fprintln(r.out, "The plan does not hold yet; see findings.txt.")
 		return errFindings
@@ -167,46 +167,6 @@ func papers(p plan.Plan) ([]file, error) {
 		out = append(out, file{w.name, b.Bytes()})
 	}
 	return append(out, file{"findings.txt", []byte(paper.Findings(p))}), nil
-}
-
-// writeAll writes the files to a folder. A file that would be overwritten with
-// something else is first kept as NAME.before, and so is one of the others of an earlier
-// plan that this one does not have: nobody shall saw to a drawing that no
-// longer goes with the findings beside it.
-func writeAll(dir string, files []file, others ...writer) error {
-	if err := os.MkdirAll(dir, 0o755); err != nil {
-		return err
-	}
-	now := names(files)
-	for _, w := range others {
-		if !slices.Contains(now, w.name) {
-			if err := setAside(filepath.Join(dir, w.name)); err != nil {
-				return err
-			}
-		}
-	}
-	for _, f := range files {
-		path := filepath.Join(dir, f.name)
-		if old, err := os.ReadFile(path); err == nil && bytes.Equal(old, f.data) {
-			continue
-		}
-		if err := setAside(path); err != nil {
-			return err
-		}
-		if err := os.WriteFile(path, f.data, 0o644); err != nil {
-			return err
-		}
-	}
-	return nil
-}
-
-// setAside keeps a file, if there is one, as NAME.before.
-func setAside(path string) error {
-	err := os.Rename(path, path+".before")
-	if errors.Is(err, os.ErrNotExist) {
-		return nil
-	}
-	return err
 }
 
 func (r rim) path(p string) string {

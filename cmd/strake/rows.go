@@ -53,10 +53,11 @@ func (c *rowsCmd) Run(r rim) error {
 		out = strings.TrimSuffix(c.Job, filepath.Ext(c.Job)) + "-rows"
 	}
 	files := []file{{"choices.txt", text.Bytes()}, {"choices.svg", picture.Bytes()}}
-	if err := writeAll(r.path(out), files); err != nil {
+	moved, err := writeAll(r.path(out), files)
+	if err != nil {
 		return err
 	}
 	fmt.Fprint(r.out, text.String())
-	fmt.Fprintf(r.out, "\nWritten to %s: %s\n", out, strings.Join(names(files), ", "))
+	fmt.Fprintf(r.out, "\nWritten to %s: %s\n%s", out, strings.Join(names(files), ", "), moved)
 	return nil
 }

@@ -8,6 +8,7 @@ import (
 	"os/exec"
 	"regexp"
 	"runtime"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -26,7 +27,7 @@ func TestScripts(t *testing.T) {
 		RequireExplicitExec: true,
 		RequireUniqueNames:  true,
 		Cmds: map[string]func(*testscript.TestScript, bool, []string){
-			"exits": exits, "change": change, "nudge": nudge, "count": count,
+			"exits": exits, "change": change, "nudge": nudge, "count": count, "listing": listing, "rename": rename,
 		},
 	})
 }
@@ -61,6 +62,18 @@ func change(ts *testscript.TestScript, neg bool, args []string) {
 	write(ts, args[0], old[:at[0]]+args[2]+old[at[1]:])
 }
 
+// rename FILE TEXT OTHER: every such text of the file becomes the other.
+func rename(ts *testscript.TestScript, neg bool, args []string) {
+	if neg || len(args) != 3 {
+		ts.Fatalf("usage: rename FILE TEXT OTHER")
+	}
+	old := ts.ReadFile(args[0])
+	if !strings.Contains(old, args[1]) {
+		ts.Fatalf("%s has no %s", args[0], args[1])
+	}
+	write(ts, args[0], strings.ReplaceAll(old, args[1], args[2]))
+}
+
 // count FILE PATTERN LEAST: at least so many lines of the file match.
 func count(ts *testscript.TestScript, neg bool, args []string) {
 	if neg || len(args) != 3 {
@@ -76,6 +89,22 @@ func count(ts *testscript.TestScript, neg bool, args []string) {
 	}
 	if n < least {
 		ts.Fatalf("%d lines of %s match %s, want at least %d", n, args[0], args[1], least)
+	}
+}
+
+// listing FOLDER FILE: the folder holds just the names in the file.
+func listing(ts *testscript.TestScript, neg bool, args []string) {
+	if neg || len(args) != 2 {
+		ts.Fatalf("usage: listing FOLDER FILE")
+	}
+	entries, err := os.ReadDir(ts.MkAbs(args[0]))
+	ts.Check(err)
+	var got []string
+	for _, e := range entries {
+		got = append(got, e.Name())
+	}
+	if want := strings.Fields(ts.ReadFile(args[1])); !slices.Equal(got, want) {
+		ts.Fatalf("%s holds %v, want %v", args[0], got, want)
 	}
 }
 
