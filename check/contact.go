@@ -199,7 +199,7 @@ func (p *piece) profile(e edge) lay.Profile {
 		}
 		return lay.Ripped
 	}
-	if a.X == b.X && (a.X == 0 || a.X == p.board.Length) || c == lay.Spline {
+	if a.X == b.X && (a.X == 0 || a.X == p.board.Length) || c == lay.Spline || c == lay.Groove {
 		return c
 	}
 	return lay.Cut

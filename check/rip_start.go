@@ -2,6 +2,7 @@ package check
 
 import (
 	"strake/floor"
+	"strake/lay"
 	"strake/plane"
 	"strake/tape"
 )
@@ -47,7 +48,7 @@ func (s *site) arcs(z *zone) []arc {
 	var out []arc
 	for _, e := range z.at.Edges {
 		w := wall{e.Name, e.Group, e.To.X > e.From.X}
-		if !e.Beside || done[w] {
+		if !e.Beside || done[w] || !s.onGrid(z, e) {
 			continue
 		}
 		done[w] = true
@@ -59,7 +60,51 @@ func (s *site) arcs(z *zone) []arc {
 			out = append(out, a)
 		}
 	}
+	if !s.sharesGrid(z) { // where it meets other rows a row line must lie
+		for _, e := range sidesOf(z.Outline) {
+			if e.flat() && z.lineLength(e) > 0 {
+				out = append(out, arc{e.a.Y, 0})
+			}
+		}
+	}
 	return out
+}
+
+// sharesGrid tells whether another field has the row lines of z.
+func (s *site) sharesGrid(z *zone) bool {
+	for _, o := range s.zones {
+		if o != z && o.Kind == lay.Field && o.Dir == z.Dir && o.Width == z.Width && onward(o.Offset-z.Offset, z.Width) == 0 {
+			return true
+		}
+	}
+	return false
+}
+
+// onGrid tells whether an edge of the floor closes rows of z or of a field that
+// shares its row lines. On a floor of one grid every edge does.
+func (s *site) onGrid(z *zone, e floor.AlignedEdge) bool {
+	all, own := true, z.inZone(e)
+	for _, o := range s.zones {
+		same := o.Kind == lay.Field && o.Dir == z.Dir && o.Width == z.Width && onward(o.Offset-z.Offset, z.Width) == 0
+		all = all && same
+		own = own || same && o.inZone(e)
+	}
+	return all || own
+}
+
+// inZone tells whether an edge of the floor lies along a zone's outline: a
+// zone closes its rows at its own edges only.
+func (z *zone) inZone(e floor.AlignedEdge) bool {
+	if len(z.Outline) == 0 {
+		return true
+	}
+	line := edge{e.From, e.To}
+	for _, o := range sidesOf(z.Outline) {
+		if max(line.beside(edge{o.b, o.a}, 4), o.beside(edge{e.To, e.From}, 4)) > 0 {
+			return true
+		}
+	}
+	return false
 }
 
 // arcOf is the arc of the edges that one picks. A row of the floor above them

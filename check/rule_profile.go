@@ -70,7 +70,7 @@ func (s *site) mayEnd(p *piece, high bool) []lay.Profile {
 	tongue := high == (p.zone.handOf() == stock.RightHand)
 	switch {
 	case !inFull(p.InBoard, p.board, high) && len(s.zones) > 1:
-		return []lay.Profile{lay.Cut, lay.Spline} // grooved on the job, to meet a header
+		return []lay.Profile{lay.Cut, lay.Spline, lay.Groove} // grooved on the job, to meet a header
 	case !inFull(p.InBoard, p.board, high):
 		return []lay.Profile{lay.Cut}
 	case s.stock.EndTongue == 0:

@@ -51,7 +51,7 @@ func (s *site) holdEdge(r Rule, z *zone, name string, closing bool) []finding.Fi
 			n = narrower(n, s.ripAt(z, e))
 		}
 	}
-	if !any {
+	if !any || n.p == nil && len(s.zones) > 1 {
 		return nil
 	}
 	x, exempt := s.exemptAs(name, closing)

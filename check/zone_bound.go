@@ -56,7 +56,10 @@ func (z *zone) lineLength(e edge) tape.Length {
 		// may lie on the line of the other.
 		l -= max(e.beside(edge{f.b, f.a}, 2), f.beside(edge{e.b, e.a}, 2))
 	}
-	return max(0, l)
+	if l <= 2*slack { // lengths were rounded up and down
+		return 0
+	}
+	return l
 }
 
 // lines is the length of all zone lines of a zone.

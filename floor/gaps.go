@@ -34,6 +34,8 @@ func gaps(k Kind, cover tape.Length, lim limits.Limits) (ends, sides Range, inPl
 	case Transition:
 		r := Range{lim.TransitionLeast.Value, lim.TransitionGreatest.Value}
 		return r, r, false
+	case Meeting:
+		return Range{}, Range{}, false
 	case Nosing:
 		return Range{}, Range{}, true
 	}

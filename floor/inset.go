@@ -24,7 +24,9 @@ func (f Floor) inset(gap []float64) (shape, error) {
 			case g > 0:
 				less = append(less, bendOf(r, i, gap).cutter())
 			case g < 0:
-				strips = append(strips, bendOf(r, i, gap).strip())
+				strips = append(strips, f.toSeams(r, i, bendOf(r, i, gap)).strip())
+			case f.Edges[r.Edges[i]].Kind == Meeting:
+				less = append(less, bendOf(r, i, gap).beyond())
 			}
 		}
 	}
@@ -36,6 +38,28 @@ func (f Floor) inset(gap []float64) (shape, error) {
 		less = append(less, rest...)
 	}
 	return join(append(solid, strips...), less)
+}
+
+// wide is how far a strip behind a jamb runs past a seam, to be cut off along
+// it, mm: two fields then meet on one line behind the jamb's face too.
+const wide = 40.0
+
+// toSeams runs an edge past its ends where a seam follows or comes before.
+func (f Floor) toSeams(r Ring, i int, c bend) bend {
+	n := len(r.Corners)
+	if f.Edges[r.Edges[(i+n-1)%n]].Kind == Meeting {
+		c.a = c.a.Sub(c.u.Times(wide))
+	}
+	if f.Edges[r.Edges[(i+1)%n]].Kind == Meeting {
+		c.b = c.b.Add(c.u.Times(wide))
+	}
+	return c
+}
+
+// beyond is what lies past a seam and beside its ends.
+func (c bend) beyond() outline {
+	a, b, out := c.a.Sub(c.u.Times(wide)), c.b.Add(c.u.Times(wide)), c.n.Times(-2*wide)
+	return outline{a, a.Add(out), b.Add(out), b}
 }
 
 // bend is an edge of the floor with its neighbours' gaps, enough to inset it.

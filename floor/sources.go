@@ -18,6 +18,7 @@ type source struct {
 	from, to plane.XY
 	cover    tape.Length // what covers a gap here
 	wall     room.Wall
+	tongue   bool // Meeting: the boards beyond offer a tongue
 	stay     string
 	side     int // of stay
 }
@@ -216,5 +217,8 @@ func (p parts) meet(a, b plane.XY, lim limits.Limits) Edge {
 		e.Wall, e.Stay, e.Side = s.wall, s.stay, s.side
 	}
 	e.Ends, e.Sides, e.InPlace = gaps(e.Kind, cover, lim)
+	if at >= 0 && p.sources[at].tongue { // a factory tongue does not go into a tongue
+		e.InPlace = true
+	}
 	return e
 }

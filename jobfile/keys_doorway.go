@@ -18,6 +18,8 @@ var doorwayTable = table[room.Doorway]{fields: []field[room.Doorway]{
 	yes("undercut", "The jambs are sawn off so that boards pass under them.", func(w *room.Doorway) *bool { return &w.Undercut }).or("no: the jambs are met like walls"),
 	beyondField().must(),
 	length("ends", "How deep in the wall this floor ends, from this room's side (not where another room of this job lies beyond).", within{0, 2000 * mm}, func(w *room.Doorway) *tape.Length { return &w.Ends }).or("half the wall's thickness, under the door leaf"),
+	choice("rows", "What the rows do here, where another room of this job lies beyond: through (they go on), turn (beyond, rows lie along the doorway and their first one meets the ends of these), or header (a board across it, and each side has rows of its own).",
+		[]room.RowsAt{"through", room.RowsTurn, room.RowsHeader}, func(w *room.Doorway) *room.RowsAt { return &w.Rows }).or("through"),
 }}
 
 // farSide is where a doorway comes out in another room.

@@ -5,6 +5,7 @@ import (
 	"strake/floor"
 	"strake/job"
 	"strake/lay"
+	"strake/room"
 	"strake/row"
 	"strake/tape"
 )
@@ -39,6 +40,20 @@ func Choose(j job.Job) Choices {
 	return c
 }
 
+// changes are what the rows do at the doorways of a job, where they do not go on.
+func changes(j job.Job) map[string]row.Change {
+	out := map[string]row.Change{}
+	for _, d := range j.Sketch.Doorways {
+		switch d.Rows {
+		case room.RowsTurn:
+			out[d.Name] = row.Turn
+		case room.RowsHeader:
+			out[d.Name] = row.AHeader
+		}
+	}
+	return out
+}
+
 func turning(s string) row.Turning {
 	switch s {
 	case "all":
@@ -51,5 +66,5 @@ func turning(s string) row.Turning {
 
 func rowWishes(j job.Job, pins []lay.Pin) row.Wishes {
 	return row.Wishes{TaperAt: j.Pins.Taper, Pins: pins, Direction: j.Wishes.Direction, Across: j.Wishes.Across, Between: j.Wishes.Between, StartWall: j.Wishes.StartWall,
-		RunThrough: j.Wishes.RunThrough, EdgeOn: j.Wishes.EdgeOn, Middle: j.Wishes.Middle, Turning: turning(j.Wishes.Backwards)}
+		RunThrough: j.Wishes.RunThrough, EdgeOn: j.Wishes.EdgeOn, Middle: j.Wishes.Middle, Turning: turning(j.Wishes.Backwards), Doorways: changes(j)}
 }

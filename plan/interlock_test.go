@@ -12,6 +12,7 @@ import (
 	"strake/plan"
 	"strake/plane"
 	"strake/room"
+	"strake/stock"
 	"strake/tape"
 )
 
@@ -171,5 +172,39 @@ func TestStartInTheMiddle(t *testing.T) {
 	}
 	if first := p.Lay.Runs[0]; first.Order != 1 || first.Low != p.Layout.Splines[0].Y {
 		t.Errorf("the first row lies at %v, the spline at %v", first.Low, p.Layout.Splines[0].Y)
+	}
+}
+
+// TestFieldsAtDoorways: rows that turn in a doorway, or begin anew beyond a
+// header, still mate everywhere, and the fields make the floor.
+func TestFieldsAtDoorways(t *testing.T) {
+	const n = 30
+	good, parted := 0, 0
+	for seed := range uint64(n) {
+		f := floors{rand.New(rand.NewPCG(seed, 4321))}
+		var j job.Job
+		for k := uint64(0); len(j.Sketch.Rooms) < 2; k++ {
+			j = f.job(seed + 1000*k)
+		}
+		j.Sketch.Doorways[0].Rows = []room.RowsAt{room.RowsTurn, room.RowsHeader}[seed%2]
+		j.Boards.Tally = append(j.Boards.Tally, stock.Class{Length: 40 * tape.Inch, Count: 12})
+		p := plan.MakeWithin(context.Background(), j, light/5)
+		stops := 0
+		for _, x := range p.Findings {
+			if x.Level == finding.Stop {
+				stops++
+				t.Logf("floor %d (%s): %s", seed, j.Sketch.Doorways[0].Rows, x)
+			}
+		}
+		if len(p.Fields) > 1 {
+			parted++
+		}
+		if stops == 0 {
+			good++
+		}
+	}
+	t.Logf("%d of %d planned, %d in several fields", good, n, parted)
+	if good*100 < n*90 || parted < n/2 {
+		t.Errorf("only %d of %d planned, %d in several fields", good, n, parted)
 	}
 }

@@ -27,7 +27,7 @@ func MakeWithin(ctx context.Context, j job.Job, polishing int) Plan {
 		return p
 	}
 	p.Lay = rack.Lay(ctx, rack.Ask{
-		Layout: p.Layout, Aligned: p.Aligned, Boards: j.Boards, Limits: j.Limits,
+		Fields: p.Fields, Boards: j.Boards, Limits: j.Limits,
 		Seed: j.Seed, WoodFirst: j.Wishes.WoodFirst, Polishing: polishing, Style: tape.Paper(j.Unit),
 	})
 	p.Findings = append(p.Findings, p.Lay.Findings...)
@@ -53,8 +53,12 @@ func Rows(j job.Job) Plan {
 		return p
 	}
 	p.Pins = pinsOf(j, s.Built, p.Floor)
-	p.Layout, p.Aligned = row.Make(p.Floor, s.Built, j.Boards.Pitch(), j.Limits, rowWishes(j, p.Pins), style)
-	p.Findings = append(p.Findings, p.Layout.Findings...)
+	p.Fields = row.Fields(row.Place{Floor: p.Floor, Built: s.Built, Trim: floor.Trim{Base: j.Base, Shoe: j.Shoe}, Pitch: j.Boards.Pitch(), Face: j.Boards.Face,
+		Limits: j.Limits, Wishes: rowWishes(j, p.Pins), Style: style})
+	p.Layout, p.Aligned = p.Fields[0].Layout, p.Fields[0].Aligned
+	for _, f := range p.Fields {
+		p.Findings = append(p.Findings, f.Layout.Findings...)
+	}
 	p.doubts()
 	p.Findings = append(p.Findings, p.doubtFindings(style)...)
 	p.Findings = append(p.Findings, p.gapFindings(j, style)...)

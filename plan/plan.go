@@ -19,8 +19,9 @@ type Plan struct {
 	Built    room.Built
 	Floor    floor.Floor
 	Aligned  floor.Aligned
-	Pins     []lay.Pin // of the job, on this floor
-	Layout   row.Layout
+	Pins     []lay.Pin   // of the job, on this floor
+	Fields   []row.Field // the first gives the floor its direction
+	Layout   row.Layout  // of the first field
 	Lay      lay.Lay
 	Findings []finding.Finding
 }

@@ -22,7 +22,7 @@ func benchRuns(play, t tape.Length) []run {
 	var runs []run
 	for i := range 40 {
 		l := 276 * inch
-		r := run{Run: row.Run{Low: tape.Length(i) * 5 * inch}, index: i, sign: 1, nearReach: 0, nearNeed: play, farNeed: l + t - play, farReach: l + t, start: i < 2}
+		r := run{Run: row.Run{Low: tape.Length(i) * 5 * inch}, index: i, sign: 1, level: tape.Length(i) * 5 * inch, nearReach: 0, nearNeed: play, farNeed: l + t - play, farReach: l + t, start: i < 2}
 		runs = append(runs, r)
 	}
 	return runs

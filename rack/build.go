@@ -6,6 +6,7 @@ import (
 	"strake/board"
 	"strake/lay"
 	"strake/plane"
+	"strake/row"
 	"strake/stock"
 	"strake/tape"
 )
@@ -16,18 +17,21 @@ func (e *engine) build(a Ask, ls []tape.Length, plan []filled) lay.Lay {
 		Example: a.Boards.Known == stock.MixOnly, Known: a.Boards.Known, Seed: a.Seed, Kerf: e.blade,
 		Zones: zonesOf(a),
 	}
-	b := builder{engine: e, ask: a, lay: &l, need: a.Aligned.Need, number: map[int]int{}, lengths: ls, plain: a.Boards.EndTongue == 0}
+	b := builder{engine: e, ask: a, lay: &l, number: map[int]int{}, lengths: ls, plain: a.Boards.EndTongue == 0}
 	for i, f := range plan {
 		b.addRun(i, f)
 	}
 	b.sideTongues(a)
 	b.slipTongues()
 	b.endTongues(a)
+	b.meetings()
 	b.boards()
 	l.Spare = spare(ls, b.number)
-	l.Pins = a.Layout.Pins
-	l.Exempt = append(l.Exempt, slivers(a)...)
-	for _, o := range a.Layout.Odd {
+	l.Pins = a.Fields[0].Layout.Pins
+	for _, f := range a.Fields {
+		l.Exempt = append(l.Exempt, slivers(f.Layout, a)...)
+	}
+	for _, o := range odd(a) {
 		l.Exempt = append(l.Exempt, lay.Exemption{Rule: "narrowest rip", Run: -1, Edge: o.Edge, Why: "the edge is too slanted for one rip"})
 	}
 	return l
@@ -35,9 +39,9 @@ func (e *engine) build(a Ask, ls []tape.Length, plan []filled) lay.Lay {
 
 // slivers name the closing edges whose rip no start line could keep, each edge
 // once with its narrowest.
-func slivers(a Ask) []lay.Exemption {
+func slivers(l row.Layout, a Ask) []lay.Exemption {
 	var out []lay.Exemption
-	for _, r := range a.Layout.Rips {
+	for _, r := range l.Rips {
 		narrow := min(r.Narrowest, r.Neck)
 		if narrow >= a.Limits.NarrowestRip.Value {
 			continue
@@ -47,30 +51,55 @@ func slivers(a Ask) []lay.Exemption {
 			continue
 		}
 		x := lay.Exemption{Rule: "narrowest rip", Run: -1, Edge: r.Edge, To: narrow, Why: "no start line keeps every rip in this direction"}
-		if a.Layout.Pin != "" {
-			x.Pin, x.Why = a.Layout.Pin, "pinned: "+a.Layout.Pin
+		if l.Pin != "" {
+			x.Pin, x.Why = l.Pin, "pinned: "+l.Pin
 		}
 		out = append(out, x)
 	}
 	return out
 }
 
-// zonesOf are the zones of the lay: what is laid ahead, and what is laid
-// backwards from a spline.
-func zonesOf(a Ask) []lay.Zone {
-	var out []lay.Zone
-	for i, r := range a.Layout.Areas {
-		out = append(out, lay.Zone{ID: i, Kind: lay.Field, Dir: a.Layout.Dir, Width: a.Layout.Pitch, Offset: a.Layout.Offset,
-			Ahead: r.Ahead, Hand: a.Boards.Hand, Outline: r.Outline})
+// odd are the edges too slanted for one rip, of all fields.
+func odd(a Ask) []row.Odd {
+	var out []row.Odd
+	for _, f := range a.Fields {
+		for _, o := range f.Layout.Odd {
+			if !slices.ContainsFunc(out, func(p row.Odd) bool { return p.Edge == o.Edge }) {
+				out = append(out, o)
+			}
+		}
 	}
 	return out
+}
+
+// zonesOf are the zones of the lay: of each field what is laid ahead, and what
+// is laid backwards from a spline.
+func zonesOf(a Ask) []lay.Zone {
+	var out []lay.Zone
+	for _, f := range a.Fields {
+		l := f.Layout
+		for _, r := range l.Areas {
+			out = append(out, lay.Zone{ID: len(out), Kind: f.Kind, Dir: l.Dir, Width: l.Pitch, Offset: l.Offset,
+				Ahead: r.Ahead, Hand: a.Boards.Hand, Outline: r.Outline})
+		}
+	}
+	return out
+}
+
+// zoneOf is the zone that a run lies in.
+func (b *builder) zoneOf(f filled) int {
+	n := 0
+	for _, g := range b.ask.Fields[:f.field] {
+		n += len(g.Layout.Areas)
+	}
+	return n + b.ask.Fields[f.field].Layout.AreaOf(f.Run)
 }
 
 type builder struct {
 	*engine
 	lay     *lay.Lay
 	ask     Ask
-	need    plane.Region
+	fields  []int       // of each run
 	number  map[int]int // stock board -> lay board
 	lengths []tape.Length
 	plain   bool // ends are not matched
@@ -78,7 +107,7 @@ type builder struct {
 
 func (b *builder) addRun(id int, f filled) {
 	r := lay.Run{
-		ID: id, Zone: b.ask.Layout.AreaOf(f.Run), Row: f.Row, Part: f.Part, Low: f.Low, High: f.High, Order: f.Order,
+		ID: id, Zone: b.zoneOf(f), Row: f.Row, Part: f.Part, Low: f.Low, High: f.High, Order: f.Order,
 		Nailing: f.Nailing, LeftEnd: f.Left, RightEnd: f.Right, Unfilled: !f.ok,
 	}
 	r.Outline = cutTo(f.Shape, f.Left.Reach, f.Right.Reach)
@@ -102,6 +131,7 @@ func (b *builder) addRun(id int, f filled) {
 		b.lay.Exempt = append(b.lay.Exempt, lay.Exemption{Rule: "shortest piece", Run: id, Why: "the run is shorter than the shortest piece"})
 	}
 	b.lay.Runs = append(b.lay.Runs, r)
+	b.fields = append(b.fields, f.field)
 }
 
 // faces are the left and right ends of a filled run.
@@ -130,8 +160,9 @@ func (b *builder) addPiece(f filled, p placed, hasLeft, hasRight bool) int {
 		from, to = -to, -from
 	}
 	id := len(b.lay.Pieces)
-	out := lay.Piece{ID: id, Run: len(b.lay.Runs), Board: b.boardOf(p.board), How: lay.Slid}
-	out.Outline = b.straight(cutTo(f.Shape, from, to), f.Low, f.High)
+	width := f.High - f.Low
+	out := lay.Piece{ID: id, Run: len(b.lay.Runs), Board: b.boardOf(p.board, width), How: lay.Slid}
+	out.Outline = stepped{b.ask.Fields[f.field].Part.Need}.straight(cutTo(f.Shape, from, to), f.Low, f.High)
 	out.Turned = f.Ahead < 0
 	out.InBoard = b.inBoard(out.Outline, f, p, from, to)
 	near, far := b.ends(p)
@@ -139,7 +170,7 @@ func (b *builder) addPiece(f filled, p placed, hasLeft, hasRight bool) int {
 	if f.sign < 0 {
 		out.Left, out.Right = far, near
 	}
-	out.Behind, out.Ahead = edges(out.InBoard, b.pitch)
+	out.Behind, out.Ahead = edges(out.InBoard, width)
 	if out.Turned {
 		out.Behind, out.Ahead = out.Ahead, out.Behind
 	}
@@ -161,12 +192,12 @@ func (b *builder) inBoard(r plane.Ring, f filled, p placed, from, to tape.Length
 	return r.Move(plane.Pt{X: at - from, Y: -f.Low})
 }
 
-func (b *builder) boardOf(stockBoard int) int {
+func (b *builder) boardOf(stockBoard int, width tape.Length) int {
 	n, ok := b.number[stockBoard]
 	if !ok {
 		n = len(b.number)
 		b.number[stockBoard] = n
-		b.lay.Boards = append(b.lay.Boards, lay.Board{ID: n, Length: b.lengths[stockBoard], Width: b.pitch})
+		b.lay.Boards = append(b.lay.Boards, lay.Board{ID: n, Length: b.lengths[stockBoard], Width: width})
 	}
 	return n
 }

@@ -78,6 +78,14 @@ func (p *pile) use(ps []placed, s shop) {
 	}
 }
 
+// forget drops what is left of boards that some pieces were cut from.
+func (p *pile) forget(ps []placed) {
+	for _, t := range ps {
+		mine := func(x item) bool { return x.board == t.board }
+		p.heads, p.tails = slices.DeleteFunc(p.heads, mine), slices.DeleteFunc(p.tails, mine)
+	}
+}
+
 func (p *pile) keep(t item, s shop) {
 	switch {
 	case t.length() < s.shortest:

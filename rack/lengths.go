@@ -28,7 +28,7 @@ func lengths(a Ask) ([]tape.Length, []finding.Finding) {
 	case stock.OneSize:
 		n := a.Boards.OneCount
 		if n == 0 {
-			n = int(math.Ceil(float64(need(a))*(1+spareBoards)/float64(max(1, a.Boards.One)))) + 2 + len(a.Layout.Runs)/2
+			n = int(math.Ceil(float64(need(a))*(1+spareBoards)/float64(max(1, a.Boards.One)))) + 2 + runsOf(a)/2
 		}
 		for range n {
 			out = append(out, a.Boards.One)
@@ -42,10 +42,20 @@ func lengths(a Ask) ([]tape.Length, []finding.Finding) {
 // need is the length of all runs.
 func need(a Ask) tape.Length {
 	var sum tape.Length
-	for _, r := range a.Layout.Runs {
-		sum += r.Length()
+	for _, f := range a.Fields {
+		for _, r := range f.Layout.Runs {
+			sum += r.Length()
+		}
 	}
 	return sum
+}
+
+func runsOf(a Ask) int {
+	n := 0
+	for _, f := range a.Fields {
+		n += len(f.Layout.Runs)
+	}
+	return n
 }
 
 // coarse takes lengths down to 1/64 in where they have no larger unit in

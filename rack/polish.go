@@ -68,7 +68,7 @@ func jointsOf(fs []filled, out map[int]bool) map[tape.Length][]tape.Length {
 // around are the joints of the strips on both sides of a run.
 func (e *engine) around(r run, joints map[tape.Length][]tape.Length) behind {
 	both := func(k tape.Length) []tape.Length {
-		at := slices.Concat(within(joints[r.Low-k*e.pitch], r), within(joints[r.Low+k*e.pitch], r))
+		at := slices.Concat(within(joints[r.level-k*e.pitch], r), within(joints[r.level+k*e.pitch], r))
 		slices.Sort(at)
 		return at
 	}

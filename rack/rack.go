@@ -7,7 +7,6 @@ import (
 	"slices"
 
 	"strake/finding"
-	"strake/floor"
 	"strake/lay"
 	"strake/limits"
 	"strake/row"
@@ -17,8 +16,7 @@ import (
 
 // Ask is all that racking depends on.
 type Ask struct {
-	Layout    row.Layout
-	Aligned   floor.Aligned
+	Fields    []row.Field
 	Boards    stock.Boards
 	Limits    limits.Limits
 	Seed      uint64
@@ -42,7 +40,7 @@ const largeFloor = 8 * 64
 func Lay(ctx context.Context, a Ask) lay.Lay {
 	ls, fs := lengths(a)
 	e := newEngine(ctx, a, ls)
-	plan := e.run(a.Layout)
+	plan := e.run(a.Fields)
 	l := e.build(a, ls, plan)
 	l.Findings = append(fs, e.findings(a, plan)...)
 	return l
@@ -62,7 +60,7 @@ func newEngine(ctx context.Context, a Ask, ls []tape.Length) *engine {
 		shop: shop{
 			blade: a.Limits.Kerf.Value, shortest: a.Limits.ShortestPiece.Value,
 			jointMin: a.Limits.JointMin.Value, preferred: max(a.Limits.JointPreferred.Value, a.Limits.JointMin.Value),
-			tongue: a.Boards.EndTongue, pitch: a.Layout.Pitch, woodFirst: a.WoodFirst,
+			tongue: a.Boards.EndTongue, pitch: a.Fields[0].Layout.Pitch, woodFirst: a.WoodFirst,
 		},
 	}
 	if e.budget == 0 {
@@ -96,19 +94,30 @@ func unit(ls []tape.Length) tape.Length {
 
 // run fills the runs in the order of laying. Where one of a small floor cannot
 // be filled, every way of using the few boards is tried.
-func (e *engine) run(l row.Layout) []filled {
-	runs := make([]run, len(l.Runs))
-	for i, r := range l.Runs {
-		runs[i] = orient(r, i, e.signOf(r.Ahead))
-		runs[i].start = r.Row == l.StartRow || r.Row == l.StartRow+r.Ahead
+func (e *engine) run(fields []row.Field) []filled {
+	var runs []run
+	for k, f := range fields {
+		for _, r := range f.Layout.Runs {
+			v := orient(r, len(runs), e.signOf(r.Ahead))
+			v.field, v.level = k, r.Low+tape.Length(k)*farApart
+			v.start = r.Row == f.Layout.StartRow || r.Row == f.Layout.StartRow+r.Ahead
+			v.alone = f.Kind != lay.Field
+			runs = append(runs, v)
+		}
 	}
 	return e.fillAll(runs)
 }
 
+// farApart keeps the strips of several fields apart as places of joints.
+const farApart = 1 << 50
+
 func (e *engine) fillAll(runs []run) []filled {
 	out := e.greedy(runs)
 	if unfilled(out) == 0 || e.spent() {
-		return e.polish(out)
+		return e.polishFields(out)
+	}
+	if slices.ContainsFunc(runs, func(r run) bool { return r.alone }) {
+		return e.thrifty(runs, out)
 	}
 	if every, ok := e.everyWay(runs); ok {
 		return e.measured(every)
@@ -159,14 +168,22 @@ func (e *engine) greedy(runs []run) []filled {
 	e.share = newShares(p.boards)
 	joints := map[tape.Length][]tape.Length{} // by the low line of the strip
 	out := make([]filled, len(runs))
-	for i, r := range runs {
+	for _, i := range fieldsFirst(runs) {
+		r := runs[i]
 		out[i].run = r
-		out[i].pieces, out[i].least, out[i].ok = e.fill(r, p, e.around(r, joints))
+		q := p
+		if r.alone {
+			q.heads, q.tails = nil, nil
+		}
+		out[i].pieces, out[i].least, out[i].ok = e.fill(r, q, e.around(r, joints))
 		if !out[i].ok {
 			continue
 		}
 		e.share.drawn(out[i].pieces, p)
 		p.use(out[i].pieces, e.shop)
+		if r.alone {
+			p.forget(out[i].pieces)
+		}
 		e.tidy(&p)
 		out[i].noted(joints)
 	}
@@ -174,14 +191,43 @@ func (e *engine) greedy(runs []run) []filled {
 	return out
 }
 
+// fieldsFirst are the indices of runs, those of headers and frames last: they
+// take whole boards, and what is cut off is of another width.
+func fieldsFirst(runs []run) []int {
+	var out, last []int
+	for i, r := range runs {
+		if r.alone {
+			last = append(last, i)
+		} else {
+			out = append(out, i)
+		}
+	}
+	return append(out, last...)
+}
+
+// polishFields betters the runs of the fields; headers stay as they are.
+func (e *engine) polishFields(fs []filled) []filled {
+	var in []filled
+	var at []int
+	for i, f := range fs {
+		if !f.alone {
+			in, at = append(in, f), append(at, i)
+		}
+	}
+	for k, f := range e.polish(in) {
+		fs[at[k]] = f
+	}
+	return fs
+}
+
 // noted adds the joints of a filled run to those of its strip.
 func (f filled) noted(joints map[tape.Length][]tape.Length) {
-	at := joints[f.Low]
+	at := joints[f.level]
 	for _, q := range f.pieces[1:] {
 		at = append(at, f.sign*q.start)
 	}
 	slices.Sort(at)
-	joints[f.Low] = at
+	joints[f.level] = at
 }
 
 // within are the joints that lie inside a run, along it as racked, sorted.

@@ -27,7 +27,7 @@ func tinyFloor(t *rapid.T) (*engine, []run) {
 	for i := range n {
 		l := tape.Length(rapid.IntRange(9, 50).Draw(t, "run")) * inch
 		need += l
-		r := run{Run: row.Run{Low: tape.Length(i) * 5 * inch}, index: i, sign: 1, nearReach: 0, nearNeed: play, farNeed: l - play, farReach: l}
+		r := run{Run: row.Run{Low: tape.Length(i) * 5 * inch}, index: i, sign: 1, level: tape.Length(i) * 5 * inch, nearReach: 0, nearNeed: play, farNeed: l - play, farReach: l}
 		r.nearCut = rapid.IntRange(0, 9).Draw(t, "near") == 0
 		r.farCut = rapid.IntRange(0, 9).Draw(t, "far") == 0
 		runs = append(runs, r)

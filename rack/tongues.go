@@ -18,7 +18,7 @@ func (b *builder) sideTongues(a Ask) {
 		}
 		all := true // the whole edge is free and off
 		for _, s := range lineSpans(p.Outline, at) {
-			free := without(s, grooves[line{at, p.Turned}])
+			free := without(s, grooves[line{at, p.Turned, b.fields[p.Run]}])
 			all = all && len(free) == 1 && free[0] == s
 			for _, f := range free {
 				off := b.trim(a, p, f, at)
@@ -57,7 +57,7 @@ func (b *builder) slipTongues() {
 			continue
 		}
 		for _, s := range lineSpans(p.Outline, at) {
-			for _, g := range grooves[line{at, !p.Turned}] {
+			for _, g := range grooves[line{at, !p.Turned, b.fields[p.Run]}] {
 				if m := s.Meet(g.Span); !m.Empty() && b.lay.Runs[p.Run].Order < g.order {
 					p.Slip = append(p.Slip, m)
 				}
@@ -85,7 +85,7 @@ func (b *builder) endTongues(a Ask) {
 			continue
 		}
 		for _, s := range (plane.Region{p.Outline}).Section(at, step > 0) {
-			if tip := plane.Rect(plane.P(min(at, at+step), s.From), plane.P(max(at, at+step), s.To)); !fits(a.Aligned.Reach, tip) {
+			if tip := plane.Rect(plane.P(min(at, at+step), s.From), plane.P(max(at, at+step), s.To)); !fits(a.Fields[b.fields[p.Run]].Part.Reach, tip) {
 				*end = lay.TongueOff
 			}
 		}
@@ -99,7 +99,7 @@ func (b *builder) trim(a Ask, p *lay.Piece, s plane.Span, at tape.Length) bool {
 	if p.Turned {
 		tip = plane.Rect(plane.P(s.From, at-a.Boards.SideTongue), plane.P(s.To, at))
 	}
-	if fits(a.Aligned.Reach, tip) {
+	if fits(a.Fields[b.fields[p.Run]].Part.Reach, tip) {
 		return false
 	}
 	p.Off = append(p.Off, s)
@@ -117,6 +117,7 @@ func fits(g plane.Region, r plane.Ring) bool {
 type line struct {
 	at     tape.Length
 	turned bool
+	field  int
 }
 
 // offered is a stretch of groove, with the place of its run in the order.
@@ -133,7 +134,7 @@ func (b *builder) grooves() map[line][]offered {
 		p := &b.lay.Pieces[i]
 		r := b.lay.Runs[p.Run]
 		_, at := following(p, r)
-		k := line{at, p.Turned}
+		k := line{at, p.Turned, b.fields[p.Run]}
 		for _, s := range lineSpans(p.Outline, at) {
 			out[k] = append(out[k], offered{s, r.Order})
 		}

@@ -100,7 +100,18 @@ type Doorway struct {
 	OtherFrom string      // BeyondRoom
 	OtherAt   tape.Length // BeyondRoom: from that corner to the near jamb there
 	Ends      tape.Length // otherwise: how deep in the wall this floor ends
+	Rows      RowsAt      // BeyondRoom: what the rows do here
 }
+
+// RowsAt says what rows do at a doorway between two rooms of the floor.
+type RowsAt string
+
+// The ways.
+const (
+	RowsThrough RowsAt = ""       // they go on
+	RowsTurn    RowsAt = "turn"   // beyond, rows lie along the doorway
+	RowsHeader  RowsAt = "header" // a board across it parts two fields
+)
 
 // StayKind says what it is that stays.
 type StayKind string

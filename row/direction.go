@@ -12,16 +12,18 @@ import (
 
 // Wishes is what a person asked of the rows.
 type Wishes struct {
-	Direction  room.Wall    // rows run along this wall; empty: no wish
-	Across     bool         // rows run square to Direction (or to the longest wall)
-	Between    [2]room.Wall // rows run halfway between these two walls
-	StartWall  room.Wall    // the first row lies along this wall
-	RunThrough string       // rows run through this doorway
-	EdgeOn     string       // a row edge on this corner
-	Middle     bool         // the first rows lie in the middle, and go both ways from a spline
-	Turning    Turning      // which pockets behind the start are laid backwards
-	TaperAt    room.Wall    // this wall takes the taper: rows run along the one that faces it
-	Pins       []lay.Pin    // kept even where they break a limit
+	Direction  room.Wall         // rows run along this wall; empty: no wish
+	Across     bool              // rows run square to Direction (or to the longest wall)
+	Between    [2]room.Wall      // rows run halfway between these two walls
+	StartWall  room.Wall         // the first row lies along this wall
+	RunThrough string            // rows run through this doorway
+	EdgeOn     string            // a row edge on this corner
+	Middle     bool              // the first rows lie in the middle, and go both ways from a spline
+	Turning    Turning           // which pockets behind the start are laid backwards
+	Doorways   map[string]Change // what happens where the floor goes through them; left out: Through
+	Line       *plane.XY         // a row line runs through this place: where a field begins at another
+	TaperAt    room.Wall         // this wall takes the taper: rows run along the one that faces it
+	Pins       []lay.Pin         // kept even where they break a limit
 }
 
 // basis is what a direction was taken from.

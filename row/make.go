@@ -35,8 +35,12 @@ func layRows(f floor.Floor, b room.Built, d plane.Dir, from basis, pitch tape.Le
 	p := newProblem(a, pitch, lim)
 	offset, s := p.best()
 	offset, s, fs := p.wished(offset, s, a, b, w, style)
+	if w.Line != nil {
+		offset = mod(a.Dir.ToRow(*w.Line).Y, pitch)
+		s, fs = p.at(offset), nil
+	}
 	at, by, more := p.pinned(w.Pins, a, style)
-	if by.Kind != "" {
+	if by.Kind != "" && w.Line == nil {
 		offset, s, fs = at, p.at(at), nil
 		l.Pin = by.String()
 	}

@@ -76,11 +76,8 @@ func (l *Layout) pinnedStart(pins []lay.Pin) int {
 		if pin.Kind != lay.PinSpline {
 			continue
 		}
-		y := l.Dir.ToRow(pin.At).Y
-		for _, r := range l.Runs {
-			if (r.Low - y).Abs() <= tape.Tick {
-				return r.Row
-			}
+		if r := l.rowOn(l.Dir.ToRow(pin.At).Y); r > 0 {
+			return r
 		}
 	}
 	return 0

@@ -11,6 +11,11 @@ import (
 // long enough to hold a line (half as long as the longest run) the lowest,
 // which leaves the least behind it.
 func (l *Layout) startRow(w Wishes, b room.Built) int {
+	if w.Line != nil { // where a field begins at another, its boards' grooves face it
+		if r := l.rowOn(l.Dir.ToRow(*w.Line).Y); r > 0 {
+			return r
+		}
+	}
 	if w.Middle {
 		return l.middleRow()
 	}
@@ -34,6 +39,16 @@ func (l *Layout) startRow(w Wishes, b room.Built) int {
 		}
 	}
 	return max(1, best)
+}
+
+// rowOn is the row whose low line is at y; 0 for none.
+func (l *Layout) rowOn(y tape.Length) int {
+	for _, r := range l.Runs {
+		if (r.Low - y).Abs() <= tape.Tick {
+			return r.Row
+		}
+	}
+	return 0
 }
 
 // middleRow is the row with half of the floor on either side.
