@@ -2,6 +2,7 @@ package drawing
 
 import (
 	"strake/lay"
+	"strake/plane"
 	"strake/saw"
 	"strake/sheet"
 	"strake/words"
@@ -13,6 +14,7 @@ import (
 func (d *draw) nameBoards() {
 	size := d.boardSize()
 	for _, r := range d.p.Lay.Runs {
+		d.inZone(r)
 		if r.Unfilled {
 			d.nameUnfilled(r)
 		}
@@ -22,6 +24,7 @@ func (d *draw) nameBoards() {
 			}
 		}
 	}
+	d.along = plane.Dir{}
 }
 
 // boardSize is the size of writing that goes into a row, 0 when it would be
@@ -41,13 +44,14 @@ func (d *draw) boardSize() float64 {
 
 func (d *draw) nameBoard(p lay.Piece, size float64) {
 	lo, hi := p.Outline.Box()
-	mid := d.at(lo).Add(d.at(hi)).Times(0.5)
-	mid.Y += 0.36 * size
+	turn := d.turnOf()
+	mid := d.at(lo).Add(d.at(hi)).Times(0.5).Sub(up(turn).Times(0.36 * size))
+	along := unit(d.at(plane.P(hi.X, lo.Y)).Sub(d.at(lo)))
 	var texts []sheet.Text
 	for _, s := range d.boardWords(p) {
 		for _, shift := range []float64{0, 0.15, -0.15, 0.3, -0.3} {
-			at := sheet.Pt{X: mid.X + shift*d.on(hi.X-lo.X), Y: mid.Y}
-			texts = append(texts, sheet.Text{Text: s, At: at, Size: size, Anchor: sheet.Middle})
+			at := mid.Add(along.Times(shift * d.on(hi.X-lo.X)))
+			texts = append(texts, sheet.Text{Text: s, At: at, Size: size, Anchor: sheet.Middle, Turn: turn})
 		}
 	}
 	ring := [][]sheet.Pt{d.ring(p.Outline)}

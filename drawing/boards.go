@@ -6,6 +6,7 @@ import (
 
 	"strake/lay"
 	"strake/plane"
+	"strake/saw"
 	"strake/sheet"
 	"strake/tape"
 )
@@ -19,6 +20,7 @@ var (
 // drawBoards draws every piece and the runs that are not filled.
 func (d *draw) drawBoards() {
 	for _, r := range d.p.Lay.Runs {
+		d.inZone(r)
 		if r.Unfilled || len(r.Pieces) == 0 {
 			d.drawUnfilled(d.ring(r.Outline))
 			continue
@@ -28,11 +30,22 @@ func (d *draw) drawBoards() {
 		}
 		d.drawJoints(r)
 	}
+	d.along = plane.Dir{}
 	if len(d.p.Lay.Runs) == 0 {
 		for _, r := range d.p.Layout.Runs {
 			for _, ring := range r.Shape {
 				d.drawUnfilled(d.ring(ring))
 			}
+		}
+	}
+}
+
+// inZone sets the frame to that of a run.
+func (d *draw) inZone(r lay.Run) {
+	d.along = plane.Dir{}
+	for _, z := range d.p.Lay.Zones {
+		if z.ID == r.Zone {
+			d.along = z.Dir
 		}
 	}
 }
@@ -67,13 +80,17 @@ func (d *draw) bands(p lay.Piece) [][]sheet.Pt {
 	w := min(tape.Length(math.Round(bandWidth*d.scale.one*float64(tape.Millimetre))), (hi.X-lo.X)/3)
 	left, right := endReach(p.Outline)
 	var out [][]sheet.Pt
-	if p.Left == lay.Cut {
+	if d.sawn(p, true) {
 		out = append(out, d.rings(plane.Region{p.Outline}.LeftOf(left+w))...)
 	}
-	if p.Right == lay.Cut {
+	if d.sawn(p, false) {
 		out = append(out, d.rings(plane.Region{p.Outline}.RightOf(right-w))...)
 	}
 	return out
+}
+
+func (d *draw) sawn(p lay.Piece, left bool) bool {
+	return saw.SawnEnd(p, left, d.p.Lay.Boards[p.Board].Length, d.p.Job.Boards.Hand)
 }
 
 // endReach is where the slant of a mitred end has run out, at the left and at

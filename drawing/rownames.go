@@ -13,7 +13,31 @@ import (
 // ripped one there and at its right end.
 func (d *draw) nameRows() {
 	for _, r := range d.p.Lay.Runs {
-		d.nameRow(r)
+		if d.inZone(r); d.turnOf() == 0 {
+			d.nameRow(r)
+		} else {
+			d.nameTurned(r)
+		}
+	}
+	d.along = plane.Dir{}
+}
+
+// nameTurned writes the number of a run that lies across the sheet on its
+// boards, near one end.
+func (d *draw) nameTurned(r lay.Run) {
+	a, b := d.endsOf(r)
+	along, size, turn := unit(b.Sub(a)), tiny, d.turnOf()
+	if d.on(d.p.Job.Boards.Pitch()) > 1.3*small {
+		size = small
+	}
+	for _, end := range []struct{ at, in sheet.Pt }{{b, along.Times(-1)}, {a, along}} {
+		for k := 2.5; k < 14; k += 1.5 {
+			t := sheet.Text{Text: words.Row(r), At: end.at.Add(end.in.Times(k)).Sub(up(turn).Times(0.36 * size)), Size: size, Anchor: sheet.Middle, Turn: turn, Bold: true}
+			if _, ok := d.labels.first([]sheet.Text{t}, nil); ok {
+				d.onWhite(t)
+				return
+			}
+		}
 	}
 }
 

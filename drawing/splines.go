@@ -1,18 +1,38 @@
 package drawing
 
 import (
+	"strake/floor"
 	"strake/lay"
 	"strake/plane"
+	"strake/row"
 	"strake/sheet"
 	"strake/words"
 )
 
-var splinePen = sheet.Pen{Width: 1.1, Ink: sheet.Black, Dash: []float64{1.2, 0.8}}
+var (
+	seamPen   = sheet.Pen{Width: 0.8, Ink: sheet.Black}
+	splinePen = sheet.Pen{Width: 1.1, Ink: sheet.Black, Dash: []float64{1.2, 0.8}}
+)
 
 // drawSplines draws each stretch where groove meets groove, heavy and dashed,
 // names it, and points an arrow the way the tongues lead in what lies behind.
 func (d *draw) drawSplines() {
-	for _, s := range d.p.Layout.Splines {
+	for _, f := range d.p.AllFields() {
+		d.along = f.Layout.Dir
+		d.drawSplinesOf(f.Layout.Splines)
+	}
+	for _, r := range d.p.Lay.Runs {
+		if words.Turned(d.p, r) && len(r.Pieces) > 0 {
+			d.inZone(r)
+			d.drawBackwards(r)
+		}
+	}
+	d.along = plane.Dir{}
+	d.drawSeams()
+}
+
+func (d *draw) drawSplinesOf(ss []row.SplineLine) {
+	for _, s := range ss {
 		a, b := d.at(plane.P(s.Along.From, s.Y)), d.at(plane.P(s.Along.To, s.Y))
 		d.lines = append(d.lines, sheet.Polyline{Points: []sheet.Pt{a, b}, Pen: splinePen})
 		text := sheet.Text{Text: "spline " + d.say.Of(s.Along.Len()), Size: small, Anchor: sheet.Middle}
@@ -28,20 +48,33 @@ func (d *draw) drawSplines() {
 			d.onWhite(t)
 		}
 	}
-	for _, r := range d.p.Lay.Runs {
-		if words.Turned(d.p, r) && len(r.Pieces) > 0 {
-			d.drawBackwards(r)
+}
+
+// drawSeams draws the lines where two fields meet, and the header between.
+func (d *draw) drawSeams() {
+	for _, f := range d.p.Fields {
+		d.along = f.Part.Dir
+		for _, e := range f.Part.Edges {
+			if e.Kind == floor.Meeting {
+				d.lines = append(d.lines, sheet.Polyline{Points: []sheet.Pt{d.at(e.From), d.at(e.To)}, Pen: seamPen})
+			}
 		}
 	}
+	d.along = plane.Dir{}
 }
 
 // drawBackwards puts a small arrow near the right end of a turned run.
 func (d *draw) drawBackwards(r lay.Run) {
 	lo, hi := r.Outline.Box()
 	a, b := d.at(plane.P(hi.X, hi.Y)), d.at(plane.P(hi.X, lo.Y))
-	tall := b.Y - a.Y
-	x, top, tip := a.X-1.6, a.Y+0.2*tall, b.Y-0.15*tall
+	back := d.at(plane.P(lo.X, hi.Y)).Sub(a)
+	down, in := b.Sub(a), unit(back)
+	tall := length(down)
+	down = unit(down)
+	foot := a.Add(in.Times(1.6))
+	top, tip := foot.Add(down.Times(0.2*tall)), foot.Add(down.Times(0.85*tall))
 	wing := min(0.9, 0.3*tall)
-	d.lines = append(d.lines, sheet.Polyline{Points: []sheet.Pt{{X: x, Y: top}, {X: x, Y: tip}}, Pen: thin},
-		sheet.Polygon{Rings: [][]sheet.Pt{{{X: x, Y: tip}, {X: x - wing, Y: tip - 1.6*wing}, {X: x + wing, Y: tip - 1.6*wing}}}, Fill: sheet.Black})
+	neck := tip.Sub(down.Times(1.6 * wing))
+	d.lines = append(d.lines, sheet.Polyline{Points: []sheet.Pt{top, tip}, Pen: thin},
+		sheet.Polygon{Rings: [][]sheet.Pt{{tip, neck.Add(in.Times(wing)), neck.Sub(in.Times(wing))}}, Fill: sheet.Black})
 }

@@ -1,6 +1,8 @@
 package drawing
 
 import (
+	"math"
+
 	"strake/plan"
 	"strake/plane"
 	"strake/sheet"
@@ -59,13 +61,15 @@ type view struct {
 	area  box
 	zero  sheet.Pt // where the row frame's origin lies
 	floor box      // what is drawn of walls and floor
+	main  plane.Dir
+	along plane.Dir // of what is drawn now; zero: main
 }
 
 // newView fits the walls and the floor of p on a sheet.
 func newView(p plan.Plan) view {
 	lo, hi := extent(p)
 	w, h := (hi.X - lo.X).Millimetres(), (hi.Y - lo.Y).Millimetres()
-	v := view{}
+	v := view{main: p.Aligned.Dir}
 	v.page, v.scale = fit(p.Job.Unit, w, h, p.Job.Boards.Pitch().Millimetres())
 	v.area = v.page.area()
 	free := v.area.less(around)
@@ -102,7 +106,27 @@ func (v view) on(l tape.Length) float64 { return l.Millimetres() / v.scale.one }
 // at is a place of the row frame on the page. The row frame's Y runs up, the
 // page's down: the floor is seen from above.
 func (v view) at(p plane.Pt) sheet.Pt {
+	if v.along != (plane.Dir{}) && v.along != v.main {
+		p = v.main.ToRow(v.along.FromRow(p))
+	}
 	return sheet.Pt{X: v.zero.X + v.on(p.X), Y: v.zero.Y - v.on(p.Y)}
+}
+
+// turnOf is how far writing along the frame's rows is turned, so that it reads
+// from the foot of the sheet or from its right side.
+func (v view) turnOf() float64 {
+	if v.along == (plane.Dir{}) || v.along == v.main {
+		return 0
+	}
+	m, f := plane.XY(v.main), plane.XY(v.along)
+	t := -math.Atan2(m.Cross(f), m.Dot(f)) * 180 / math.Pi
+	for t > 89.5 {
+		t -= 180
+	}
+	for t <= -90.5 {
+		t += 180
+	}
+	return math.Round(t*100) / 100
 }
 
 func (v view) ring(r plane.Ring) []sheet.Pt {

@@ -41,9 +41,9 @@ func (c Counts) Left() float64 {
 // Count counts p.
 func Count(p plan.Plan) Counts {
 	c := Counts{Boards: len(p.Lay.Boards), Pieces: len(p.Lay.Pieces), Need: p.Aligned.Need.Area2() / 2}
-	rows := map[[2]int]bool{}
+	rows := map[int]bool{}
 	for _, r := range p.Lay.Runs {
-		rows[[2]int{r.Zone, r.Row}] = true
+		rows[r.Row] = true
 		if r.Unfilled {
 			c.Unfilled++
 		}
@@ -94,7 +94,7 @@ func (c *Counts) parts(p plan.Plan) {
 func (c *Counts) joints(p plan.Plan) {
 	for _, r := range p.Lay.Runs {
 		for _, s := range p.Lay.Runs {
-			if r.Zone == s.Zone && r.High == s.Low {
+			if r.High == s.Low && p.FieldOf(r.Zone) == p.FieldOf(s.Zone) {
 				c.between(p, r, s)
 			}
 		}

@@ -63,11 +63,11 @@ type end struct {
 func (l *lister) cutsOf(p Piece, shared sharing) []Cut {
 	var out []Cut
 	for _, e := range []struct {
-		has   lay.Profile
+		sawn  bool
 		slant tape.Length
 		left  bool
-	}{{p.Lay.Left, p.Cuts.Left, true}, {p.Lay.Right, p.Cuts.Right, false}} {
-		if e.has != lay.Cut {
+	}{{p.Sawn[0], p.Cuts.Left, true}, {p.Sawn[1], p.Cuts.Right, false}} {
+		if !e.sawn {
 			continue
 		}
 		kind := Crosscut
@@ -126,8 +126,8 @@ func (l *lister) shareCut(early, late int, out sharing) {
 	if !high {
 		gap = aLo.X - bHi.X
 	}
-	slantA, okA := sawn(a, !high)
-	slantB, okB := sawn(b, high)
+	slantA, okA := l.slant(a, !high)
+	slantB, okB := l.slant(b, high)
 	if gap > near || !okA || !okB || slantA != slantB {
 		return
 	}
@@ -135,12 +135,12 @@ func (l *lister) shareCut(early, late int, out sharing) {
 	out.other[end{early, high == a.Turned}] = late
 }
 
-// sawn is the slant of p's end at its board's low or high end, false when that
-// end is not sawn. Half a turn leaves a slant as it is.
-func sawn(p lay.Piece, low bool) (tape.Length, bool) {
-	c := saw.Of(p)
-	if low != p.Turned {
-		return c.Left, p.Left == lay.Cut
+// slant is that of p's end at its board's low or high end, false when that end
+// is not sawn. Half a turn leaves a slant as it is.
+func (l *lister) slant(p lay.Piece, low bool) (tape.Length, bool) {
+	c, left := saw.Of(p), low != p.Turned
+	if left {
+		return c.Left, l.sawn(p, left)
 	}
-	return c.Right, p.Right == lay.Cut
+	return c.Right, l.sawn(p, left)
 }

@@ -18,9 +18,13 @@ const atHand = tape.Inch
 func (l *lister) end(at tape.Length, r lay.Run, e lay.EndRange) End {
 	out := End{At: at - l.zero, Edge: e.Edge, InPlace: e.InPlace}
 	if e.Edge == "" {
+		if f, ok := l.seam(at, r); ok {
+			out.Edge = f
+			return out
+		}
 		return l.guess(out, at, r)
 	}
-	for _, f := range l.p.Aligned.Edges {
+	for _, f := range l.at.Edges {
 		if f.Name == e.Edge && !f.Beside {
 			out.Meets = words.Meets(f, l.say)
 			break
@@ -29,12 +33,22 @@ func (l *lister) end(at tape.Length, r lay.Run, e lay.EndRange) End {
 	return out
 }
 
+// seam is the line to other rows that a row ends at, if it does.
+func (l *lister) seam(at tape.Length, r lay.Run) (string, bool) {
+	for _, f := range l.part.Edges {
+		if f.Kind == floor.Meeting && !f.Beside && offEnd(f, at, r) <= tape.Millimetre {
+			return "meets the " + f.Name, true
+		}
+	}
+	return "", false
+}
+
 // guess looks for the edge nearest to the end of a row, one that rows end at
 // before one that lies beside them.
 func (l *lister) guess(out End, at tape.Length, r lay.Run) End {
 	best, beside := -1, -1
 	near, level := tape.Longest, tape.Longest
-	for i, f := range l.p.Aligned.Edges {
+	for i, f := range l.at.Edges {
 		d := offEnd(f, at, r)
 		reach := max(f.Range.Least.Abs(), f.Range.Greatest.Abs()) + atHand
 		switch {
@@ -47,9 +61,9 @@ func (l *lister) guess(out End, at tape.Length, r lay.Run) End {
 	}
 	switch {
 	case best >= 0:
-		out.Edge, out.Meets = l.p.Aligned.Edges[best].Name, words.Meets(l.p.Aligned.Edges[best], l.say)
+		out.Edge, out.Meets = l.at.Edges[best].Name, words.Meets(l.at.Edges[best], l.say)
 	case beside >= 0:
-		out.Edge = "runs out to a point at " + l.p.Aligned.Edges[beside].Name
+		out.Edge = "runs out to a point at " + l.at.Edges[beside].Name
 	}
 	return out
 }

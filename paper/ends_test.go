@@ -18,6 +18,7 @@ func slanted() *lister {
 		{Name: "wall B-C", Kind: floor.Wall, Beside: true, From: plane.P(60*in, 0), To: plane.P(0, 12*in), Range: floor.Range{Least: in / 2, Greatest: in}},
 		{Name: "jamb", Kind: floor.Jamb, From: plane.P(100*in, 0), To: plane.P(100*in, 4*in), Range: floor.Range{Least: in / 2, Greatest: in}},
 	}
+	l.at = l.p.Aligned
 	return l
 }
 

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"strake/plan"
+	"strake/row"
 	"strake/setout"
 	"strake/words"
 )
@@ -26,8 +27,25 @@ func Lines(w io.Writer, p plan.Plan) error {
 		fmt.Fprintf(&b, "  [ ] row %-3d  %s from %s on wall %s-%s;  %s from %s on wall %s-%s;  check %s to the second mark %s\n", l.Row,
 			say.Rip(l.Left.At), l.Left.From, l.Left.Wall[0], l.Left.Wall[1], say.Rip(l.Right.At), l.Right.From, l.Right.Wall[0], l.Right.Wall[1], l.Left.From, say.Of(l.Check))
 	}
-	fmt.Fprintf(&b, "\nStory stick and drift: front of each row from the front of row %d, as planned; write what you read beside it\n", p.Layout.StartRow)
-	for _, d := range setout.Stick(p) {
+	for _, f := range p.AllFields() {
+		stickText(&b, f, say)
+	}
+	_, err := io.WriteString(w, b.String())
+	return err
+}
+
+// stickText is the story stick of a field.
+func stickText(b *strings.Builder, f row.Field, say words.Lengths) {
+	ticks := setout.Stick(f)
+	if len(ticks) == 0 {
+		return
+	}
+	of := ""
+	if f.Name != "" {
+		of = " of " + f.Name
+	}
+	fmt.Fprintf(b, "\nStory stick and drift%s: front of each row from the front of row %d, as planned; write what you read beside it\n", of, f.Layout.StartRow)
+	for _, d := range ticks {
 		mark, at := "", say.Rip(d.At.Abs())
 		if d.Row%5 == 0 {
 			mark = "   left ________  middle ________  right ________"
@@ -35,8 +53,6 @@ func Lines(w io.Writer, p plan.Plan) error {
 		if d.At < 0 {
 			at += " behind"
 		}
-		fmt.Fprintf(&b, "  row %-3d %12s%s\n", d.Row, at, mark)
+		fmt.Fprintf(b, "  row %-3d %12s%s\n", d.Row, at, mark)
 	}
-	_, err := io.WriteString(w, b.String())
-	return err
 }

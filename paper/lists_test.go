@@ -116,7 +116,7 @@ func TestCountCrosscutsTurned(t *testing.T) {
 	if n := Count(p); n.Crosscuts != 2 {
 		t.Errorf("its left end is now at the far side of the board: 2 cuts, not %d", n.Crosscuts)
 	}
-	pc.Left, pc.Right = lay.Groove, lay.Cut
+	pc.Left, pc.Right = lay.Tongue, lay.Cut
 	if n := Count(p); n.Crosscuts != 1 {
 		t.Errorf("its right end is the other side of the first cut: 1, not %d", n.Crosscuts)
 	}

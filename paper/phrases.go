@@ -71,7 +71,7 @@ func mitre(p Piece, left bool, say words.Lengths) string {
 // work are the things to do to a board to make the piece, in words.
 func work(p Piece, say words.Lengths) []string {
 	if p.Whole {
-		return append([]string{"whole"}, tongues(p, say)...)
+		return append(append([]string{"whole"}, grooved(p)...), tongues(p, say)...)
 	}
 	var out []string
 	if s := crosscutText(p, say); s != "" {
@@ -86,13 +86,32 @@ func work(p Piece, say words.Lengths) []string {
 		out = append(out, ripText(p, say))
 	}
 	out = append(out, notches(p, say)...)
+	out = append(out, grooved(p)...)
 	return append(out, tongues(p, say)...)
+}
+
+// grooved are the ends that are grooved on the job or get a spline, to meet
+// the boards of another field or a header.
+func grooved(p Piece) []string {
+	var out []string
+	for k, e := range []lay.Profile{p.Lay.Left, p.Lay.Right} {
+		name := []string{"left end", "right end"}[k]
+		switch {
+		case e == lay.Spline && p.Sawn[k]:
+			out = append(out, "groove the "+name+" and glue a spline in")
+		case e == lay.Spline:
+			out = append(out, "glue a spline into the groove of the "+name)
+		case e == lay.Groove && p.Sawn[k]:
+			out = append(out, "groove the "+name+" to take the tongue beyond")
+		}
+	}
+	return out
 }
 
 // crosscutText names the ends that are cut square.
 func crosscutText(p Piece, say words.Lengths) string {
 	s := ""
-	switch left, right := p.Lay.Left == lay.Cut && say.Nil(p.Cuts.Left), p.Lay.Right == lay.Cut && say.Nil(p.Cuts.Right); {
+	switch left, right := p.Sawn[0] && say.Nil(p.Cuts.Left), p.Sawn[1] && say.Nil(p.Cuts.Right); {
 	case left && right:
 		s = "crosscut both ends"
 	case left:

@@ -4,6 +4,7 @@ import (
 	"sort"
 	"strings"
 
+	"strake/floor"
 	"strake/lay"
 	"strake/plan"
 	"strake/plane"
@@ -22,6 +23,7 @@ type Row struct {
 	WidthRight  tape.Length
 	Kind        string // "full width", "rip", "taper", "ripped in part"
 	Fasten      string
+	Field       int  // which field of the floor it lies in
 	Turned      bool // laid backwards from a spline
 	Unfilled    bool // no boards left
 	Pieces      []Piece
@@ -46,6 +48,7 @@ type Piece struct {
 	Cuts    saw.Cuts
 	SawRip  [2]tape.Length // what the saw is set to at the rip's left and right end
 	InPlace bool           // an end of it is cut to a measure taken in place
+	Sawn    [2]bool        // its left and its right end are made by the saw
 	From    string         // where it comes from
 	Rest    []string       // where the rest of its board goes
 	Lay     lay.Piece
@@ -67,23 +70,32 @@ func Rows(p plan.Plan) []Row {
 type lister struct {
 	p    plan.Plan
 	say  words.Lengths
-	zero tape.Length // X of the left-most place that boards reach
+	zero tape.Length // X of the left-most place that boards reach, in the field at hand
+	at   floor.Aligned
+	part floor.Aligned
 	runs map[int]lay.Run
 }
 
 func newLister(p plan.Plan) *lister {
 	l := &lister{p: p, say: words.In(p.Job.Unit), runs: map[int]lay.Run{}}
-	lo, _ := p.Aligned.Reach.Box()
-	l.zero = lo.X
+	l.in(0)
 	for _, r := range p.Lay.Runs {
 		l.runs[r.ID] = r
 	}
 	return l
 }
 
+// in turns to a field: places along its rows count from its own left end.
+func (l *lister) in(field int) {
+	f := l.p.Field(field)
+	lo, _ := f.Part.Reach.Box()
+	l.zero, l.at, l.part = lo.X, f.Aligned, f.Part
+}
+
 func (l *lister) row(r lay.Run) Row {
+	l.in(l.p.FieldOf(r.Zone))
 	lo, hi := r.Outline.Box()
-	out := Row{Name: words.Row(r), Order: r.Order, Length: hi.X - lo.X, Fasten: l.nailing(r.Nailing), Unfilled: r.Unfilled, Turned: words.Turned(l.p, r)}
+	out := Row{Field: l.p.FieldOf(r.Zone), Name: words.Row(r), Order: r.Order, Length: hi.X - lo.X, Fasten: l.nailing(r.Nailing), Unfilled: r.Unfilled, Turned: words.Turned(l.p, r)}
 	out.Left, out.Right = l.end(lo.X, r, r.LeftEnd), l.end(hi.X, r, r.RightEnd)
 	for i := range r.Pieces {
 		out.Pieces = append(out.Pieces, l.piece(r, i))
@@ -151,6 +163,10 @@ func endWidth(p Piece, right bool) tape.Length {
 	return w
 }
 
+func (l *lister) sawn(p lay.Piece, left bool) bool {
+	return saw.SawnEnd(p, left, l.p.Lay.Boards[p.Board].Length, l.p.Job.Boards.Hand)
+}
+
 func (l *lister) piece(r lay.Run, i int) Piece {
 	p := l.p.Lay.Pieces[r.Pieces[i]]
 	out := Piece{Row: words.Row(r), Order: r.Order, No: i + 1, Name: words.Piece(r, i+1), Board: words.Board(p.Board),
@@ -159,8 +175,11 @@ func (l *lister) piece(r lay.Run, i int) Piece {
 	if rip := out.Cuts.Rip; rip.Done {
 		out.SawRip = [2]tape.Length{saw.Figure(rip.Left, rip.Keeps, air), saw.Figure(rip.Right, rip.Keeps, air)}
 	}
-	out.InPlace = i == 0 && r.LeftEnd.InPlace && p.Left == lay.Cut ||
-		i == len(r.Pieces)-1 && r.RightEnd.InPlace && p.Right == lay.Cut
+	for k, left := range []bool{true, false} {
+		out.Sawn[k] = l.sawn(p, left)
+	}
+	out.InPlace = i == 0 && r.LeftEnd.InPlace && out.Sawn[0] ||
+		i == len(r.Pieces)-1 && r.RightEnd.InPlace && out.Sawn[1]
 	out.From, out.Rest = l.from(p), l.rest(p)
 	return out
 }

@@ -26,6 +26,9 @@ func Summary(p plan.Plan) string {
 		s.put("square", s.square(r))
 	}
 	s.put("rows", s.rows())
+	for i := range p.Fields {
+		s.put("field", words.FieldText(p, i))
+	}
 	for _, r := range s.rips() {
 		s.put("rip", r)
 	}
@@ -114,7 +117,7 @@ func (s *summary) rows() string {
 		return "none could be laid out"
 	}
 	out := fmt.Sprintf("%d", s.n.Rows)
-	if s.p.Layout.Why != "" {
+	if s.p.Layout.Why != "" && len(s.p.Fields) < 2 {
 		out += "; " + s.p.Layout.Why
 	}
 	if s.n.Unfilled > 0 {

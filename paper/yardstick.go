@@ -33,7 +33,7 @@ type Yardsticks struct {
 // YardsticksOf measures a layout from its pieces alone.
 func YardsticksOf(p plan.Plan) Yardsticks {
 	var y Yardsticks
-	strips := jointStrips(p.Lay)
+	strips := jointStrips(p)
 	var sum tape.Length
 	count := 0
 	for _, low := range sortedLows(strips) {
@@ -59,13 +59,18 @@ func YardsticksOf(p plan.Plan) Yardsticks {
 	return y
 }
 
-// jointStrips are the end joints by the low line of their row, sorted.
-func jointStrips(l lay.Lay) map[tape.Length][]tape.Length {
+// farApart keeps the rows of several fields apart.
+const farApart = 1 << 50
+
+// jointStrips are the end joints by the low line of their row, sorted; those of
+// another field lie far off.
+func jointStrips(p plan.Plan) map[tape.Length][]tape.Length {
 	out := map[tape.Length][]tape.Length{}
-	for _, r := range l.Runs {
+	for _, r := range p.Lay.Runs {
+		low := r.Low + farApart*tape.Length(p.FieldOf(r.Zone))
 		for i := 1; i < len(r.Pieces); i++ {
-			lo, _ := l.Pieces[r.Pieces[i]].Outline.Box()
-			out[r.Low] = append(out[r.Low], lo.X)
+			lo, _ := p.Lay.Pieces[r.Pieces[i]].Outline.Box()
+			out[low] = append(out[low], lo.X)
 		}
 	}
 	for _, at := range out {

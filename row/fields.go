@@ -28,6 +28,7 @@ const (
 // Field is a part of the floor whose rows share one direction, or a header.
 type Field struct {
 	Kind    lay.ZoneKind
+	Rooms   []string
 	Name    string // "rooms hall, study", "header in doorway study"; empty: all of the floor
 	Layout  Layout
 	Part    floor.Aligned // its own share of the floor: rows and racking start from it
@@ -395,7 +396,7 @@ func (s *split) fields(first int, from basis) []Field {
 			from = basis{why: s.why[g]}
 		}
 		l, a := layRows(part, s.Built, s.dirs[g], from, s.Pitch, s.Limits, w, s.Style)
-		f := Field{Kind: lay.Field, Name: roomsName(s.names(g)), Layout: l, Part: a}
+		f := Field{Kind: lay.Field, Rooms: s.names(g), Name: roomsName(s.names(g)), Layout: l, Part: a}
 		for _, h := range s.headers { // laid before what it leads to, after what it closes
 			if s.leads(h, g) {
 				out = append(out, s.headerField(h))

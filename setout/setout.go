@@ -12,8 +12,10 @@ import (
 	"slices"
 
 	"strake/floor"
+	"strake/lay"
 	"strake/plan"
 	"strake/plane"
+	"strake/row"
 	"strake/tape"
 )
 
@@ -44,21 +46,30 @@ const every = 5
 func Lines(p plan.Plan) []Line {
 	var out []Line
 	for _, r := range p.Floor.Rooms {
-		out = append(out, roomLines(p, r)...)
+		for _, f := range p.AllFields() {
+			if f.Kind != lay.Header && holds(p, f, r) {
+				out = append(out, roomLines(p, f, r)...)
+			}
+		}
 	}
 	return out
 }
 
-func roomLines(p plan.Plan, r floor.RoomOutline) []Line {
-	fronts := fronts(p)
+// holds tells whether a field lies in a room.
+func holds(p plan.Plan, f row.Field, r floor.RoomOutline) bool {
+	return len(p.Fields) < 2 || slices.Contains(f.Rooms, r.Name)
+}
+
+func roomLines(p plan.Plan, f row.Field, r floor.RoomOutline) []Line {
+	fronts := fronts(f)
 	var out []Line
 	last := -every
 	for _, n := range rowsOf(fronts) {
 		if n-last < every {
 			continue
 		}
-		l, ok := lineAt(p.Aligned.Dir, r, fronts[n])
-		if ok && laidAlong(p, n, l) && !hidden(p, l.Left) && !hidden(p, l.Right) {
+		l, ok := lineAt(f.Layout.Dir, r, fronts[n])
+		if ok && laidAlong(f, n, l) && !hidden(p, l.Left) && !hidden(p, l.Right) {
 			l.Row = n
 			out = append(out, l)
 			last = n
@@ -69,9 +80,9 @@ func roomLines(p plan.Plan, r floor.RoomOutline) []Line {
 
 // fronts are the lines that rows keep to, by row: the edge that the tongues of
 // its boards lead, of those laid ahead where it has both kinds.
-func fronts(p plan.Plan) map[int]tape.Length {
+func fronts(f row.Field) map[int]tape.Length {
 	out := map[int]tape.Length{}
-	for _, run := range p.Layout.Runs {
+	for _, run := range f.Layout.Runs {
 		if _, ok := out[run.Row]; !ok || run.Ahead > 0 {
 			out[run.Row] = run.Front()
 		}
@@ -90,9 +101,9 @@ func rowsOf(fronts map[int]tape.Length) []int {
 
 // laidAlong tells whether the row has boards along half of the line at least:
 // a row of the doorway only is no line of the room.
-func laidAlong(p plan.Plan, row int, l Line) bool {
+func laidAlong(f row.Field, row int, l Line) bool {
 	var sum tape.Length
-	for _, r := range p.Layout.Runs {
+	for _, r := range f.Layout.Runs {
 		if r.Row == row {
 			sum += max(0, min(r.Right.Reach, l.Right.x)-max(r.Left.Reach, l.Left.x))
 		}
@@ -155,14 +166,14 @@ type Tick struct {
 	At  tape.Length // from the front of the row that is laid first; below 0 behind it
 }
 
-// Stick is the distance of the front of each row from the front of the one
-// that is laid first, for a story stick and for checks of drift.
-func Stick(p plan.Plan) []Tick {
-	if len(p.Layout.Runs) == 0 {
+// Stick is the distance of the front of each row of a field from the front of
+// the one that is laid first, for a story stick and for checks of drift.
+func Stick(f row.Field) []Tick {
+	if len(f.Layout.Runs) == 0 || f.Kind == lay.Header {
 		return nil
 	}
-	fronts := fronts(p)
-	first := fronts[p.Layout.StartRow]
+	fronts := fronts(f)
+	first := fronts[f.Layout.StartRow]
 	var out []Tick
 	for _, n := range rowsOf(fronts) {
 		out = append(out, Tick{n, fronts[n] - first})

@@ -88,7 +88,7 @@ func inside(ring []plane.XY, q plane.XY) bool {
 // The story stick counts whole row widths.
 func TestStick(t *testing.T) {
 	p := planned(t, "sail-loft")
-	for _, d := range setout.Stick(p) {
+	for _, d := range setout.Stick(p.Field(0)) {
 		rows := d.Row - p.Layout.StartRow
 		if rows < 0 { // laid backwards: its front is the far edge
 			rows--

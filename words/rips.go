@@ -21,16 +21,18 @@ type RipLine struct {
 // doorway, the places along the row tell them apart: "wall C-D, 0" to 21"".
 func Rips(p plan.Plan, s Lengths) []RipLine {
 	var out []RipLine
-	for _, r := range p.Layout.Rips {
-		l := RipLine{r.Edge, r.Row, RipWidths(r, p.Layout.Pitch, s)}
-		for _, q := range p.Layout.Rips {
-			if q.Edge == r.Edge && q.Row == r.Row && RipWidths(q, p.Layout.Pitch, s) != l.Widths {
-				l.Edge = r.Edge + ", " + stretch(p, r, s)
-				break
+	for _, f := range p.AllFields() {
+		for _, r := range f.Layout.Rips {
+			l := RipLine{r.Edge, r.Row, RipWidths(r, f.Layout.Pitch, s)}
+			for _, q := range f.Layout.Rips {
+				if q.Edge == r.Edge && q.Row == r.Row && RipWidths(q, f.Layout.Pitch, s) != l.Widths {
+					l.Edge = r.Edge + ", " + stretch(f, r, s)
+					break
+				}
 			}
-		}
-		if !slices.Contains(out, l) {
-			out = append(out, l)
+			if !slices.Contains(out, l) {
+				out = append(out, l)
+			}
 		}
 	}
 	return out
@@ -38,8 +40,8 @@ func Rips(p plan.Plan, s Lengths) []RipLine {
 
 // stretch is where along the row an edge runs, counted like all places along
 // rows: from the left-most end of the boards.
-func stretch(p plan.Plan, r row.Rip, s Lengths) string {
-	left, _ := p.Aligned.Reach.Box()
+func stretch(p row.Field, r row.Rip, s Lengths) string {
+	left, _ := p.Part.Reach.Box()
 	e := p.Aligned.Edges[r.Index]
 	lo, hi := min(e.From.X, e.To.X), max(e.From.X, e.To.X)
 	for _, f := range p.Aligned.Edges { // the other parts of a bowed wall

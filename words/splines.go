@@ -21,19 +21,25 @@ func Turned(p plan.Plan, r lay.Run) bool {
 // SplineLength is the length of all splines of a plan.
 func SplineLength(p plan.Plan) tape.Length {
 	var sum tape.Length
-	for _, s := range p.Layout.Splines {
-		sum += s.Along.Len()
+	for _, f := range p.AllFields() {
+		for _, s := range f.Layout.Splines {
+			sum += s.Along.Len()
+		}
 	}
 	return sum
 }
 
 // SplineText says how much spline there is and what it is for; "" for none.
 func SplineText(p plan.Plan, s Lengths) string {
-	if len(p.Layout.Splines) == 0 {
+	n := 0
+	for _, f := range p.AllFields() {
+		n += len(f.Layout.Splines)
+	}
+	if n == 0 {
 		return ""
 	}
 	places := "one stretch"
-	if n := len(p.Layout.Splines); n > 1 {
+	if n > 1 {
 		places = fmt.Sprintf("%d stretches", n)
 	}
 	return fmt.Sprintf("%s of spline (slip tongue) in %s: beyond it the boards are turned end for end and laid backwards", s.Of(SplineLength(p)), places)
