@@ -23,7 +23,7 @@ const (
 func Choices(c plan.Choices) sheet.Sheet {
 	s := sheet.Sheet{Title: c.Job.Name + ", ways to lay the rows", W: choiceW, H: choiceH}
 	s.Put(sheet.Text{Text: c.Job.Name + ": ways to lay the rows", At: sheet.Pt{X: choiceEdge, Y: choiceEdge + 6}, Size: 7, Bold: true, Ink: sheet.Black},
-		sheet.Text{Text: "Seen from above, all turned alike. Grey rows are ripped; the heavy line is the front of the first row.", At: sheet.Pt{X: choiceEdge, Y: choiceEdge + 13}, Size: 3.5, Ink: sheet.Black})
+		sheet.Text{Text: "Seen from above, all turned alike. Grey rows are ripped; the heavy line is the front of the first row, a dashed one a spline.", At: sheet.Pt{X: choiceEdge, Y: choiceEdge + 13}, Size: 3.5, Ink: sheet.Black})
 	say := words.In(c.Job.Unit)
 	w := (choiceW - 2*choiceEdge) / choiceCols
 	h := (choiceH - 2*choiceEdge - 20) / 2
@@ -43,8 +43,9 @@ func Choices(c plan.Choices) sheet.Sheet {
 // choice draws one candidate into a box. All are turned so that the first
 // candidate's rows lie level.
 func choice(s *sheet.Sheet, k row.Candidate, level plane.Dir, x, y, w, h float64) {
+	at := k.Layout.Dir // of what is drawn now
 	turn := func(p plane.Pt) plane.XY {
-		q := k.Layout.Dir.FromRow(p)
+		q := at.FromRow(p)
 		v := plane.XY(level)
 		return plane.XY{X: v.Dot(q), Y: v.Cross(q)}
 	}
@@ -67,22 +68,29 @@ func choice(s *sheet.Sheet, k row.Candidate, level plane.Dir, x, y, w, h float64
 		}
 		return out
 	}
-	for _, r := range k.Layout.Runs {
-		fill := sheet.White
-		if r.Widest < k.Layout.Pitch {
-			fill = sheet.Light
+	for _, f := range k.Fields {
+		at = f.Layout.Dir
+		for _, r := range f.Layout.Runs {
+			fill := sheet.White
+			if r.Widest < f.Layout.Pitch {
+				fill = sheet.Light
+			}
+			var rings [][]sheet.Pt
+			for _, g := range r.Shape {
+				rings = append(rings, path(g))
+			}
+			s.Put(sheet.Polygon{Rings: rings, Fill: fill, Pen: sheet.Pen{Width: 0.15, Ink: sheet.Mid}})
 		}
-		var rings [][]sheet.Pt
-		for _, g := range r.Shape {
-			rings = append(rings, path(g))
+		for _, t := range f.Layout.Splines {
+			s.Put(sheet.Polyline{Points: []sheet.Pt{place(plane.P(t.Along.From, t.Y)), place(plane.P(t.Along.To, t.Y))}, Pen: splinePen})
 		}
-		s.Put(sheet.Polygon{Rings: rings, Fill: fill, Pen: sheet.Pen{Width: 0.15, Ink: sheet.Mid}})
 	}
+	at = k.Layout.Dir
 	for _, r := range k.Aligned.Bare {
 		s.Put(sheet.Polygon{Rings: [][]sheet.Pt{path(r)}, Pen: sheet.Pen{Width: 0.6, Ink: sheet.Black}})
 	}
 	if len(k.Layout.Runs) > 0 {
 		f := k.Layout.Runs[0]
-		s.Put(sheet.Polyline{Points: []sheet.Pt{place(plane.P(f.Left.Reach, f.High)), place(plane.P(f.Right.Reach, f.High))}, Pen: sheet.Pen{Width: 0.9, Ink: sheet.Black}})
+		s.Put(sheet.Polyline{Points: []sheet.Pt{place(plane.P(f.Left.Reach, f.Front())), place(plane.P(f.Right.Reach, f.Front()))}, Pen: sheet.Pen{Width: 0.9, Ink: sheet.Black}})
 	}
 }

@@ -11,10 +11,6 @@ import (
 	"strake/words"
 )
 
-// wide is the width across the boards beyond which a start in the middle is
-// worth a thought (from memory; the maker's figure first).
-const wide = 20 * tape.Foot
-
 // Choices compares the ways the rows could lie, in words.
 func Choices(w io.Writer, c plan.Choices) error {
 	var b strings.Builder
@@ -44,8 +40,11 @@ func choiceLines(k row.Candidate, say words.Lengths, u tape.Unit) []string {
 	s := k.Score
 	style := tape.Paper(u)
 	out := []string{fmt.Sprintf("%d rows, %d runs; %s across the boards", s.Rows, s.Runs, style.Of(s.AcrossWidth))}
-	if s.AcrossWidth > wide {
-		out[0] += ": wide enough to think of a start in the middle (about 20 ft, from memory; ask the maker)"
+	if s.Spline > 0 {
+		out = append(out, fmt.Sprintf("%s of spline: beyond it boards are turned and laid backwards", style.Of(s.Spline)))
+	}
+	if s.Starts > 1 {
+		out = append(out, fmt.Sprintf("%d first rows, each set to a line carried from the start line", s.Starts))
 	}
 	if s.Narrowest == k.Layout.Pitch {
 		out = append(out, "every closing row is a full board")
@@ -68,6 +67,12 @@ func choiceLines(k row.Candidate, say words.Lengths, u tape.Unit) []string {
 	if len(s.Through) > 0 {
 		out = append(out, "rows run through doorway "+strings.Join(s.Through, ", "))
 	}
+	if len(s.Changes) > 0 {
+		out = append(out, "rows turn, or a header lies, in doorway "+strings.Join(s.Changes, ", "))
+	}
+	if s.Transitions > 0 {
+		out = append(out, fmt.Sprintf("ends at another floor or a stair in %s: a transition, a flush joint or a nosing each", counted(s.Transitions, "doorway")))
+	}
 	if len(s.Beside) > 0 {
 		out = append(out, "rows pass doorway "+strings.Join(s.Beside, ", ")+" side by side: short boards across the opening")
 	}
@@ -80,6 +85,14 @@ func choiceLines(k row.Candidate, say words.Lengths, u tape.Unit) []string {
 		out = append(out, string(s.Joists))
 	}
 	return append(out, fmt.Sprintf("%d runs fastened by hand, in whole or in part", s.ByHand))
+}
+
+// counted is a number with its noun.
+func counted(n int, noun string) string {
+	if n == 1 {
+		return "1 " + noun
+	}
+	return fmt.Sprintf("%d %ss", n, noun)
 }
 
 // shiftTable is what small slips would do to the closing rips of the first.

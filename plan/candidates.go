@@ -32,12 +32,18 @@ func Choose(j job.Job) Choices {
 	if finding.Worst(fs) == finding.Stop {
 		return c
 	}
-	c.Candidates = row.Candidates(f, s.Built, j.Boards.Pitch(), j.Limits, rowWishes(j, pinsOf(j, s.Built, f)), j.Joists.Along, style)
+	c.Candidates = row.Candidates(placeOf(j, s.Built, f, rowWishes(j, pinsOf(j, s.Built, f)), style), j.Joists.Along)
 	if len(c.Candidates) > 0 {
 		first := c.Candidates[0]
 		c.Shifts = row.Sensitivity(first.Layout, first.Aligned, j.Limits)
 	}
 	return c
+}
+
+// placeOf is where the rows of a job are laid out.
+func placeOf(j job.Job, b room.Built, f floor.Floor, w row.Wishes, style tape.Style) row.Place {
+	return row.Place{Floor: f, Built: b, Trim: floor.Trim{Base: j.Base, Shoe: j.Shoe}, Pitch: j.Boards.Pitch(), Face: j.Boards.Face,
+		Limits: j.Limits, Wishes: w, Style: style}
 }
 
 // changes are what the rows do at the doorways of a job, where they do not go on.

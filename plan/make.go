@@ -53,8 +53,7 @@ func Rows(j job.Job) Plan {
 		return p
 	}
 	p.Pins = pinsOf(j, s.Built, p.Floor)
-	p.Fields = row.Fields(row.Place{Floor: p.Floor, Built: s.Built, Trim: floor.Trim{Base: j.Base, Shoe: j.Shoe}, Pitch: j.Boards.Pitch(), Face: j.Boards.Face,
-		Limits: j.Limits, Wishes: rowWishes(j, p.Pins), Style: style})
+	p.Fields = row.Fields(placeOf(j, s.Built, p.Floor, rowWishes(j, p.Pins), style))
 	p.Layout, p.Aligned = p.Fields[0].Layout, p.Fields[0].Aligned
 	for _, f := range p.Fields {
 		p.Findings = append(p.Findings, f.Layout.Findings...)

@@ -2,6 +2,7 @@ package row
 
 import (
 	"fmt"
+	"maps"
 	"math"
 	"slices"
 	"strings"
@@ -15,12 +16,27 @@ import (
 
 // Candidate is one way the rows could lie, with what it would mean.
 type Candidate struct {
-	Layout  Layout
+	Fields  []Field
+	Layout  Layout // of the first field
 	Aligned floor.Aligned
-	Name    string // "along wall A-B"
+	Name    string // "along wall A-B, from the middle"
 	Kind    Kind
+	Variant Variant
 	Score   Score
 }
+
+// Variant is what is done otherwise than in the plain candidate of a direction.
+type Variant string
+
+// The variants.
+const (
+	Plain      Variant = ""
+	FromMiddle Variant = "from the middle"
+	OtherSide  Variant = "from the other side"
+	Carried    Variant = "no spline, each start from a carried line"
+	TurnedAt   Variant = "turned at a doorway"
+	Shared     Variant = "taper shared by two walls"
+)
 
 // Kind is what two candidates must differ in to be worth showing side by side.
 type Kind string
@@ -45,6 +61,10 @@ type Score struct {
 	Joists      Joists
 	ByHand      int // runs to be fastened by hand, in whole or in part
 	Rows, Runs  int
+	Spline      tape.Length // of all splines
+	Starts      int         // first rows set to a line
+	Transitions int         // doorways where this floor ends at another, under a strip or flush
+	Changes     []string    // doorways where rows turn or a header lies
 	AcrossWidth tape.Length // of the floor, square to the rows
 }
 
@@ -76,33 +96,94 @@ type heading struct {
 	dir  plane.Dir
 	from basis
 	name string
+	as   Variant
 }
 
 // shownCandidates is how many are kept.
 const shownCandidates = 5
 
-// Candidates are the directions worth comparing, each with its best start: the
-// one that the wishes give first, then the others, best first, with at least
-// one of each kind that there is. Exact in the start for each direction; no
-// claim between angles.
-func Candidates(f floor.Floor, b room.Built, pitch tape.Length, lim limits.Limits, w Wishes, joists room.Wall, style tape.Style) []Candidate {
+// Candidates are the ways worth comparing, each with its best start: the one
+// that the wishes give first, then the others, best first, with at least one of
+// each kind that there is. Exact in the start for each direction; no claim
+// between angles.
+func Candidates(p Place, joists room.Wall) []Candidate {
 	var out []Candidate
-	longest, _ := along(b, Wishes{})
-	main, _ := wallDir(b, longest.wall)
-	for i, h := range headings(b, w, joists) {
-		v := w
-		if i > 0 {
-			v.StartWall, v.EdgeOn = room.Wall{}, ""
+	longest, _ := along(p.Built, Wishes{})
+	main, _ := wallDir(p.Built, longest.wall)
+	for i, h := range headings(p.Built, p.Wishes, joists) {
+		v := p
+		if i > 0 { // what was wished for another direction
+			v.Wishes.StartWall, v.Wishes.EdgeOn, v.Wishes.Pins, v.Wishes.Doorways, v.Wishes.Middle = room.Wall{}, "", nil, nil, false
 		}
-		l, a := layRows(f, b, h.dir, h.from, pitch, lim, v, style)
-		if len(l.Runs) == 0 {
+		c, ok := v.candidate(h, h.as, joists)
+		if !ok {
 			continue
 		}
-		c := Candidate{Layout: l, Aligned: a, Name: h.name, Kind: kindOf(h.dir, main)}
-		c.Score = scoreOf(l, a, f, b, lim, joists)
+		c.Kind = kindOf(h.dir, main)
 		out = append(out, c)
+		if i == 0 {
+			for _, alt := range v.variants(h, c, joists) {
+				alt.Kind = c.Kind
+				out = append(out, alt)
+			}
+		}
 	}
-	return keep(out, lim)
+	return keep(out, p.Limits)
+}
+
+// candidate lays out one way.
+func (p Place) candidate(h heading, v Variant, joists room.Wall) (Candidate, bool) {
+	fs := p.fields(h.dir, h.from, nil)
+	if len(fs[0].Layout.Runs) == 0 {
+		return Candidate{}, false
+	}
+	c := Candidate{Fields: fs, Layout: fs[0].Layout, Aligned: fs[0].Aligned, Name: h.name, Variant: v}
+	if v != Plain && v != Shared {
+		c.Name += ", " + string(v)
+	}
+	c.Score = p.scoreOf(fs, joists)
+	return c, true
+}
+
+// variants are the other ways to start in a direction: from the middle where
+// the floor is wide, from the other side, without splines, and with the rows
+// turned at a doorway.
+func (p Place) variants(h heading, plain Candidate, joists room.Wall) []Candidate {
+	var out []Candidate
+	try := func(h heading, v Variant, change func(*Wishes)) {
+		q := p
+		q.Wishes.StartWall, q.Wishes.Pins = room.Wall{}, nil
+		change(&q.Wishes)
+		if c, ok := q.candidate(h, v, joists); ok {
+			out = append(out, c)
+		}
+	}
+	if plain.Score.AcrossWidth > p.Limits.WideFloor.Value && !p.Wishes.Middle {
+		try(h, FromMiddle, func(w *Wishes) { w.Middle = true })
+	}
+	if plain.Score.Spline > 0 && p.Wishes.Turning != TurnNone {
+		try(h, Carried, func(w *Wishes) { w.Turning, w.Middle = TurnNone, false })
+	}
+	if p.Wishes.StartWall == (room.Wall{}) {
+		flipped := h
+		flipped.dir = h.dir.Flip()
+		try(flipped, OtherSide, func(*Wishes) {})
+	}
+	for _, d := range p.Built.Doorways {
+		if _, _, ok := sides(p.Built, d); ok && p.Wishes.Doorways[d.Name] == Through {
+			try(h, TurnedAt+Variant(": "+d.Name), func(w *Wishes) {
+				w.Doorways = maps.Clone(w.Doorways)
+				if w.Doorways == nil {
+					w.Doorways = map[string]Change{}
+				}
+				w.Doorways[d.Name] = Turn
+			})
+			if n := len(out); n > 0 && len(out[n-1].Fields) < 2 && strings.HasPrefix(string(out[n-1].Variant), string(TurnedAt)) {
+				out = out[:n-1] // it cannot turn there
+			}
+		}
+	}
+	return out
 }
 
 // headings is the finite list: what the wishes give, each long wall, the
@@ -110,38 +191,38 @@ func Candidates(f floor.Floor, b room.Built, pitch tape.Length, lim limits.Limit
 // the widest doorway.
 func headings(b room.Built, w Wishes, joists room.Wall) []heading {
 	d, from, _ := direction(b, w)
-	out := []heading{{d, from, nameOf(from)}}
-	add := func(d plane.Dir, from basis, name string) {
+	out := []heading{{d, from, nameOf(from), Plain}}
+	add := func(d plane.Dir, from basis, name string, as Variant) {
 		for _, h := range out {
 			if math.Abs(plane.XY(h.dir).Cross(plane.XY(d))) < 2e-4 { // 0.01 degrees
 				return
 			}
 		}
-		out = append(out, heading{d, from, name})
+		out = append(out, heading{d, from, name, as})
 	}
 	walls := longWalls(b)
 	for _, v := range walls {
 		if d, ok := wallDir(b, v); ok {
 			from := basis{wall: v, why: fmt.Sprintf("rows along wall %s", v)}
-			add(d, from, nameOf(from))
+			add(d, from, nameOf(from), Plain)
 		}
 	}
 	for i, v := range walls {
 		for _, u := range walls[:i] {
 			if d, ok := between(b, u, v); ok {
 				from := halfway(u, v)
-				add(d, from, nameOf(from))
+				add(d, from, nameOf(from), Shared)
 			}
 		}
 	}
 	if d, ok := wallDir(b, joists); ok {
 		from := basis{wall: joists, across: true, why: "rows across the joists"}
-		add(plane.Dir(plane.XY(d).Left()), from, "across the joists")
+		add(plane.Dir(plane.XY(d).Left()), from, "across the joists", Plain)
 	}
 	if dw, ok := widest(b); ok {
 		if d, ok := wallDir(b, dw.Wall); ok {
 			from := basis{wall: dw.Wall, across: true, why: fmt.Sprintf("rows through doorway %s", dw.Name)}
-			add(plane.Dir(plane.XY(d).Left()), from, "through doorway "+dw.Name)
+			add(plane.Dir(plane.XY(d).Left()), from, "through doorway "+dw.Name, Plain)
 		}
 	}
 	return out
@@ -224,8 +305,8 @@ func kindOf(d, main plane.Dir) Kind {
 	return Diagonal
 }
 
-// keep is the first candidate, then the best of each other kind, then the best
-// of the rest.
+// keep is the first candidate, then the best of each other kind of direction,
+// then the best of each variant, then the best of the rest.
 func keep(cs []Candidate, lim limits.Limits) []Candidate {
 	if len(cs) < 2 {
 		return cs
@@ -241,17 +322,39 @@ func keep(cs []Candidate, lim limits.Limits) []Candidate {
 		return 0
 	})
 	out := cs[:1:1]
-	seen := map[Kind]bool{cs[0].Kind: true}
-	var same []Candidate
-	for _, c := range rest {
-		if seen[c.Kind] {
-			same = append(same, c)
-			continue
+	kinds := map[Kind]bool{cs[0].Kind: true}
+	variants := map[Variant]bool{cs[0].Variant: true}
+	take := func(fits func(Candidate) bool) {
+		var left []Candidate
+		for _, c := range rest {
+			if len(out) < shownCandidates && fits(c) {
+				out = append(out, c)
+			} else {
+				left = append(left, c)
+			}
 		}
-		seen[c.Kind] = true
-		out = append(out, c)
+		rest = left
 	}
-	return append(out, same[:min(len(same), max(0, shownCandidates-len(out)))]...)
+	take(func(c Candidate) bool { n := kinds[c.Kind]; kinds[c.Kind] = true; return !n })
+	take(func(c Candidate) bool {
+		v := c.Variant
+		if strings.HasPrefix(string(v), string(TurnedAt)) {
+			v = TurnedAt
+		}
+		n := variants[v]
+		variants[v] = true
+		return !n && c.differs(cs[0])
+	})
+	take(func(c Candidate) bool { return c.differs(cs[0]) && c.Variant == Plain })
+	return out
+}
+
+// differs tells whether a candidate would be told from another: a start from
+// the other side of a plain room is the same thing turned round.
+func (c Candidate) differs(d Candidate) bool {
+	x, y := c.Score, d.Score
+	return c.Kind != d.Kind || c.Variant == FromMiddle || len(c.Fields) != len(d.Fields) || x.Narrowest != y.Narrowest ||
+		x.Spline != y.Spline || x.Starts != y.Starts || x.ByHand != y.ByHand || len(x.Tapers) != len(y.Tapers) || x.Notched != y.Notched
 }
 
 // betterThan orders candidates: no sliver, over the joists, fewer shown tapers,

@@ -28,7 +28,7 @@ func candidates(t *testing.T, b room.Built, w Wishes, joists room.Wall) []Candid
 	if len(f.Rings) == 0 {
 		t.Fatal(fs)
 	}
-	return Candidates(f, b, in(5), lim, w, joists, style)
+	return Candidates(Place{Floor: f, Built: b, Trim: floor.Trim{Base: in(0.5), Shoe: in(0.75)}, Pitch: in(5), Face: in(5), Limits: lim, Wishes: w, Style: style}, joists)
 }
 
 // Out of parallel (common practice, no source: each wall may take half of it):

@@ -52,8 +52,13 @@ type Place struct {
 // its direction. A change that cannot be made at a doorway is reported, and
 // rows go on through it.
 func Fields(p Place) []Field {
-	changes := maps.Clone(p.Wishes.Doorways)
 	d, from, fs := direction(p.Built, p.Wishes)
+	return p.fields(d, from, fs)
+}
+
+// fields is Fields with the direction of the first one given.
+func (p Place) fields(d plane.Dir, from basis, fs []finding.Finding) []Field {
+	changes := maps.Clone(p.Wishes.Doorways)
 	for {
 		g := groupsOf(p.Built, changes)
 		if len(g.rooms) < 2 {
@@ -312,8 +317,9 @@ func (s *split) runOut(in depth, a, b int) finding.Finding {
 	if in.high-in.low < 2*clearOf {
 		return in.cannot("the doorway lies too slanted to the rows: no row edge runs through it from jamb to jamb", s.Style)
 	}
-	y, ok := in.low, false
+	var y tape.Length
 	if s.lines[a] != nil {
+		var ok bool
 		if y, ok = in.lineNear(in.dir.ToRow(*s.lines[a]).Y, s.Pitch); !ok {
 			return in.cannot("no row edge lies in its depth, and another doorway sets the rows", s.Style)
 		}

@@ -12,9 +12,27 @@ import (
 	"strake/tape"
 )
 
-// scoreOf reads off a layout what a person weighs.
-func scoreOf(l Layout, a floor.Aligned, f floor.Floor, b room.Built, lim limits.Limits, joists room.Wall) Score {
-	s := Score{Narrowest: l.Pitch, Rows: l.Rows, Runs: len(l.Runs), Joists: joistsOf(b, l.Dir, joists)}
+// scoreOf reads off the fields what a person weighs.
+func (p Place) scoreOf(fs []Field, joists room.Wall) Score {
+	s := Score{Narrowest: p.Pitch, Joists: joistsOf(p.Built, fs[0].Layout.Dir, joists)}
+	for _, f := range fs {
+		if f.Kind == lay.Field {
+			s.add(f, p.Pitch)
+		}
+		s.Rows += f.Layout.Rows
+		s.Runs += len(f.Layout.Runs)
+	}
+	for _, d := range p.Built.Doorways {
+		s.doorway(d, p.Built, fs)
+	}
+	slices.Sort(s.Through)
+	slices.Sort(s.Beside)
+	return s
+}
+
+// add counts one field.
+func (s *Score) add(f Field, pitch tape.Length) {
+	l, a := f.Layout, f.Aligned
 	for _, r := range l.Rips {
 		e := a.Edges[r.Index]
 		run := (e.To.X - e.From.X).Abs()
@@ -24,7 +42,7 @@ func scoreOf(l Layout, a floor.Aligned, f floor.Floor, b room.Built, lim limits.
 		if r.Narrowest < l.Pitch {
 			s.Ripped += run
 		}
-		if t, ok := taperOf(r, e, run, l.Pitch); ok {
+		if t, ok := taperOf(r, e, run, pitch); ok {
 			s.Tapers = append(s.Tapers, t)
 		}
 	}
@@ -32,27 +50,39 @@ func scoreOf(l Layout, a floor.Aligned, f floor.Floor, b room.Built, lim limits.
 		s.Under += o.Under
 	}
 	for _, r := range l.Runs {
-		if len(r.Must) > 0 || len(r.Never) > 0 || len(r.Shape[0].Tidy()) > 4 {
+		if len(r.Must) > 0 || len(r.Shape[0].Tidy()) > 4 {
 			s.Notched++
 		}
 		if slices.ContainsFunc(r.Nailing, func(s lay.Stretch) bool { return s.By != lay.Nailer }) {
 			s.ByHand++
 		}
 	}
-	for _, d := range b.Doorways {
-		if w, ok := wallDir(b, d.Wall); ok {
-			if math.Abs(plane.XY(w).Dot(plane.XY(l.Dir))) < math.Sqrt2/2 {
-				s.Through = append(s.Through, d.Name)
-			} else {
-				s.Beside = append(s.Beside, d.Name)
-			}
-		}
+	for _, t := range l.Splines {
+		s.Spline += t.Along.Len()
 	}
-	slices.Sort(s.Through)
-	slices.Sort(s.Beside)
-	lo, hi := a.Bare.Box()
-	s.AcrossWidth = hi.Y - lo.Y
-	return s
+	s.Starts += l.Starts
+	lo, hi := f.Part.Bare.Box()
+	s.AcrossWidth = max(s.AcrossWidth, hi.Y-lo.Y)
+}
+
+// doorway says what happens at a doorway.
+func (s *Score) doorway(d room.Doorway, b room.Built, fs []Field) {
+	w, ok := wallDir(b, d.Wall)
+	seam := floor.Seam{Doorway: d.Name}.Name()
+	switch {
+	case !ok:
+	case slices.ContainsFunc(fs, func(f Field) bool {
+		return slices.ContainsFunc(f.Part.Edges, func(e floor.AlignedEdge) bool { return e.Name == seam })
+	}):
+		s.Changes = append(s.Changes, d.Name)
+	case math.Abs(plane.XY(w).Dot(plane.XY(fs[0].Layout.Dir))) < math.Sqrt2/2:
+		s.Through = append(s.Through, d.Name)
+	default:
+		s.Beside = append(s.Beside, d.Name)
+	}
+	if d.Beyond != room.BeyondRoom {
+		s.Transitions++
+	}
 }
 
 // taperOf tells whether a rip tapers by more than a saw cut, and whether that
