@@ -199,8 +199,44 @@ func (p *piece) profile(e edge) lay.Profile {
 		}
 		return lay.Ripped
 	}
-	if a.X == b.X && (a.X == 0 || a.X == p.board.Length) || c == lay.Spline || c == lay.Groove {
+	if a.X == b.X && (a.X == 0 || a.X == p.board.Length) || (c == lay.Spline || c == lay.Groove) && p.outermost(e) {
 		return c
 	}
 	return lay.Cut
+}
+
+// outermost tells whether an end side of p reaches as far as p does.
+func (p *piece) outermost(e edge) bool {
+	if e.faces() == leftEnd {
+		return min(e.a.X, e.b.X) == p.box.lo.X
+	}
+	return max(e.a.X, e.b.X) == p.box.hi.X
+}
+
+// routed is what a sawn stretch of p was made on the job; as it is where it
+// was not.
+func (p *piece) routed(as lay.Profile, e edge, on plane.Span) lay.Profile {
+	if as != lay.Ripped && as != lay.Cut {
+		return as
+	}
+	for _, r := range p.Routed {
+		line := edge{r.From, r.To}
+		if !e.holds(r.From) || !e.holds(r.To) {
+			continue
+		}
+		over := line.y()
+		if e.long() {
+			over = line.x()
+		}
+		if over.From <= on.From+corners && over.To >= on.To-corners {
+			return r.As
+		}
+	}
+	return as
+}
+
+// holds tells whether a place lies on the line of e, to the slack of rounding.
+func (e edge) holds(p plane.Pt) bool {
+	d := e.offLine(p)
+	return d.Abs() <= slack
 }

@@ -62,12 +62,37 @@ func (s *site) arcs(z *zone) []arc {
 	}
 	if !s.sharesGrid(z) { // where it meets other rows a row line must lie
 		for _, e := range sidesOf(z.Outline) {
-			if e.flat() && z.lineLength(e) > 0 {
-				out = append(out, arc{e.a.Y, 0})
+			limit, low, high := s.lim.NarrowestRip.Value, min(e.a.Y, e.b.Y), max(e.a.Y, e.b.Y)
+			switch {
+			case !e.long() || z.lineLength(e) == 0:
+			case !s.byFrame(z, e):
+				if e.flat() {
+					out = append(out, arc{e.a.Y, 0})
+				}
+			case high-low >= z.Width-limit || (e.b.X-e.a.X).Abs() < s.lim.ShortestPiece.Value:
+			case e.b.X > e.a.X: // the rows lie above it
+				out = append(out, arc{high + limit, low + z.Width - high - limit})
+			default:
+				out = append(out, arc{high - z.Width, low - limit - high + z.Width})
 			}
 		}
 	}
 	return out
+}
+
+// byFrame tells whether a frame lies on the other side of a zone line.
+func (s *site) byFrame(z *zone, e edge) bool {
+	for _, o := range s.zones {
+		if o.Kind != lay.Frame {
+			continue
+		}
+		for _, f := range sidesOf(turn{o.Dir, z.Dir}.region(o.Outline)) {
+			if max(e.beside(f, 4), f.beside(e, 4)) > 0 {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // sharesGrid tells whether another field has the row lines of z.

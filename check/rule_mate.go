@@ -42,10 +42,16 @@ func holdMate(r Rule, s *site) []finding.Finding {
 // against a groove, and one with a spline along any of it against a tongue.
 func (c contact) profiles() (a, b lay.Profile) {
 	a, b = c.a.profile(c.ea), c.b.profile(c.eb)
-	if !c.ea.long() || !c.eb.long() {
-		return a, b
+	if c.a.zone != c.b.zone {
+		a, b = c.a.routed(a, c.ea, c.sa), c.b.routed(b, c.eb, c.sb)
 	}
-	return slipped(a, b, c.a.Slip, c.sa), slipped(b, a, c.b.Slip, c.sb)
+	if c.ea.long() {
+		a = slipped(a, b, c.a.Slip, c.sa)
+	}
+	if c.eb.long() {
+		b = slipped(b, a, c.b.Slip, c.sb)
+	}
+	return a, b
 }
 
 func slipped(own, other lay.Profile, slip []plane.Span, on plane.Span) lay.Profile {
@@ -64,7 +70,7 @@ func slipped(own, other lay.Profile, slip []plane.Span, on plane.Span) lay.Profi
 	for _, l := range left {
 		bare += l.Len()
 	}
-	if bare == 0 || other != lay.Groove && bare < on.Len() {
+	if bare <= corners || other != lay.Groove && bare < on.Len()-corners { // less is a corner rounded in two frames
 		return lay.Spline
 	}
 	return own

@@ -37,6 +37,27 @@ func holdProfile(r Rule, s *site) []finding.Finding {
 			out = append(out, f)
 		}
 	}
+	return append(out, s.holdRouted(r)...)
+}
+
+// holdRouted holds what is grooved on the job to the sawn sides of its piece.
+func (s *site) holdRouted(r Rule) []finding.Finding {
+	var out []finding.Finding
+	for _, p := range s.pieces {
+		for _, t := range p.Routed {
+			ok := false
+			for _, e := range sides(p.Outline) {
+				as := p.profile(e)
+				ok = ok || (as == lay.Ripped || as == lay.Cut) && e.holds(t.From) && e.holds(t.To)
+			}
+			if !ok {
+				f := r.stop(p.label(), p.ID)
+				f.Measured, f.Limit = "grooved on the job where no sawn side lies", "a sawn side of the piece"
+				f.Do = "Groove what the saw left, to meet the boards of another zone."
+				out = append(out, f)
+			}
+		}
+	}
 	return out
 }
 

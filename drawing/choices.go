@@ -29,13 +29,16 @@ func Choices(c plan.Choices) sheet.Sheet {
 	h := (choiceH - 2*choiceEdge - 20) / 2
 	for i, k := range c.Candidates {
 		x, y := choiceEdge+float64(i%choiceCols)*w, choiceEdge+20+float64(i/choiceCols)*h
-		s.Put(sheet.Text{Text: fmt.Sprintf("%d  %s", i+1, k.Name), At: sheet.Pt{X: x, Y: y + 5}, Size: 4.4, Bold: true, Ink: sheet.Black})
+		s.Put(sheet.Text{Text: fmt.Sprintf("%d  %s", i+1, k.Heading), At: sheet.Pt{X: x, Y: y + 5}, Size: 4.4, Bold: true, Ink: sheet.Black})
 		note := "every closing row a full board"
 		if k.Score.Narrowest < k.Layout.Pitch {
 			note = fmt.Sprintf("narrowest rip %s at %s", say.Rip(k.Score.Narrowest), k.Score.At)
 		}
 		s.Put(sheet.Text{Text: note + "; " + string(k.Score.Joists), At: sheet.Pt{X: x, Y: y + 10}, Size: 3, Ink: sheet.Black})
-		choice(&s, k, c.Candidates[0].Layout.Dir, x, y+13, w-8, h-18)
+		if k.Variant != row.Plain {
+			s.Put(sheet.Text{Text: string(k.Variant), At: sheet.Pt{X: x, Y: y + 14}, Size: 3, Ink: sheet.Black})
+		}
+		choice(&s, k, c.Candidates[0].Layout.Dir, x, y+17, w-8, h-22)
 	}
 	return s
 }

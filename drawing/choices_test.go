@@ -37,7 +37,10 @@ func TestChoicesSheet(t *testing.T) {
 		}
 		want := 0
 		for _, k := range c.Candidates {
-			want += len(k.Layout.Runs) + len(k.Aligned.Bare)
+			want += len(k.Aligned.Bare)
+			for _, f := range k.Fields {
+				want += len(f.Layout.Runs)
+			}
 		}
 		if polygons != want {
 			t.Errorf("%s: %d outlines, want %d", e.Name, polygons, want)

@@ -22,11 +22,11 @@ func (f Floor) inset(gap []float64) (shape, error) {
 		for i := range r.Corners {
 			switch g := gap[r.Edges[i]]; {
 			case g > 0:
-				less = append(less, bendOf(r, i, gap).cutter())
+				less = append(less, f.pastSeams(r, i, bendOf(r, i, gap)).cutter())
 			case g < 0:
 				strips = append(strips, f.toSeams(r, i, bendOf(r, i, gap)).strip())
 			case f.Edges[r.Edges[i]].Kind == Meeting:
-				less = append(less, bendOf(r, i, gap).beyond())
+				less = append(less, bendOf(r, i, gap).beyond(f.behind(r, i-1, gap), f.behind(r, i+1, gap)))
 			}
 		}
 	}
@@ -56,9 +56,33 @@ func (f Floor) toSeams(r Ring, i int, c bend) bend {
 	return c
 }
 
-// beyond is what lies past a seam and beside its ends.
-func (c bend) beyond() outline {
-	a, b, out := c.a.Sub(c.u.Times(wide)), c.b.Add(c.u.Times(wide)), c.n.Times(-2*wide)
+// pastSeams runs a cutter past its ends where a seam meets it at a slant.
+func (f Floor) pastSeams(r Ring, i int, c bend) bend {
+	n := len(r.Corners)
+	if f.Edges[r.Edges[(i+n-1)%n]].Kind == Meeting && !c.mitA {
+		c.atA = wide
+	}
+	if f.Edges[r.Edges[(i+1)%n]].Kind == Meeting && !c.mitB {
+		c.atB = wide
+	}
+	return c
+}
+
+// behind tells whether boards go behind a side of a ring.
+func (f Floor) behind(r Ring, i int, gap []float64) bool {
+	return gap[r.Edges[(i+len(r.Edges))%len(r.Edges)]] < 0
+}
+
+// beyond is what lies past a seam, and beside its ends where boards go behind
+// the edge that meets it there.
+func (c bend) beyond(before, after bool) outline {
+	a, b, out := c.a, c.b, c.n.Times(-2*wide)
+	if before {
+		a = a.Sub(c.u.Times(wide))
+	}
+	if after {
+		b = b.Add(c.u.Times(wide))
+	}
 	return outline{a, a.Add(out), b.Add(out), b}
 }
 

@@ -29,8 +29,9 @@ func (s Seam) Name() string { return "rows beyond in doorway " + s.Doorway }
 // Part is a share of the floor that is laid as one field: some rooms, the
 // doorways between them, and doorways to other rooms as far as a seam.
 type Part struct {
-	Rooms []string // by name
-	Seams []Seam   // where it stops
+	Rooms  []string // by name
+	Seams  []Seam   // where it stops
+	Frames []Frame  // boards that lie round what stays in it
 }
 
 // Header is the strip between two seams of one doorway.
@@ -55,7 +56,28 @@ func PartOf(b room.Built, trim Trim, lim limits.Limits, part Part) Floor {
 			p.doorway(b, d, cover)
 		}
 	}
+	for _, f := range part.Frames {
+		p.frame(f)
+	}
 	return p.floor(b, cover, lim)
+}
+
+// frame takes away what a frame covers.
+func (p *parts) frame(f Frame) {
+	o := slices.Clone(f.Outer)
+	for i := range o {
+		j := (i + 1) % len(o)
+		if f.walls[i] { // no film of floor is left at the wall
+			out := o[j].Sub(o[i]).Unit().Left().Times(-overlap)
+			o[i], o[j] = o[i].Add(out), o[j].Add(out)
+		}
+	}
+	for i := range o {
+		if j := (i + 1) % len(o); !f.walls[i] {
+			p.line(f.Name(), Meeting, 0, o[j], o[i])
+		}
+	}
+	p.less = append(p.less, o)
 }
 
 // HeaderOf is the floor of a header across a doorway.

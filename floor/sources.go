@@ -18,6 +18,7 @@ type source struct {
 	from, to plane.XY
 	cover    tape.Length // what covers a gap here
 	wall     room.Wall
+	framed   bool // boards lie along it all round: no row ends at it
 	tongue   bool // Meeting: the boards beyond offer a tongue
 	stay     string
 	side     int // of stay
@@ -146,7 +147,7 @@ func (p *parts) stay(b room.Built, s room.Stay, cover tape.Length) {
 	for i, a := range o {
 		p.line(s.Name, stayKind(s), cover, o[(i+1)%len(o)], a) // the floor is on the other side
 		last := &p.sources[len(p.sources)-1]
-		last.stay, last.side = s.Name, i
+		last.stay, last.side, last.framed = s.Name, i, s.Frame != room.NoFrame
 		if turned {
 			last.side = (2*len(o) - 2 - i) % len(o)
 		}
@@ -217,6 +218,9 @@ func (p parts) meet(a, b plane.XY, lim limits.Limits) Edge {
 		e.Wall, e.Stay, e.Side = s.wall, s.stay, s.side
 	}
 	e.Ends, e.Sides, e.InPlace = gaps(e.Kind, cover, lim)
+	if at >= 0 && p.sources[at].framed {
+		e.Ends, e.InPlace = e.Sides, false
+	}
 	if at >= 0 && p.sources[at].tongue { // a factory tongue does not go into a tongue
 		e.InPlace = true
 	}

@@ -53,6 +53,7 @@ type Rip struct {
 type Wishes struct {
 	Direction  room.Wall    // rows run along this wall; empty: the longest
 	Across     bool         // rows run square to it instead
+	Angle      float64      // degrees that rows are turned from that, counter-clockwise
 	Between    [2]room.Wall // rows run halfway between these two walls
 	StartWall  room.Wall    // first row along this wall; empty: strake's choice
 	RunThrough string       // rows run through this doorway without a break

@@ -109,6 +109,7 @@ var wishTable = table[job.Wishes]{fields: []field[job.Wishes]{
 		w.Across = w.Direction != (room.Wall{})
 	}),
 	betweenField(),
+	angleField(),
 	wall("start_wall", "The first row lies along this wall.", func(w *job.Wishes) *room.Wall { return &w.StartWall }).or("strake's choice"),
 	custom("run_through", "Rows run through this doorway without a break.", nameShape, func(d *decoder, n ast.Node, w *job.Wishes) {
 		if v, ok := d.text(n, nameShape.words); ok && d.named(n.GetToken(), v, "doorway") {
@@ -120,6 +121,23 @@ var wishTable = table[job.Wishes]{fields: []field[job.Wishes]{
 	choice("backwards", "What lies behind the start row and is laid backwards from a spline: short (what has no long row of its own to start from, such as closets), all, or none (each such place starts from a carried line).", []string{"short", "all", "none"}, func(w *job.Wishes) *string { return &w.Backwards }).or("short"),
 	yes("wood_first", "Saving wood comes before looks.", func(w *job.Wishes) *bool { return &w.WoodFirst }).or("no"),
 }}
+
+// angleField reads how far rows are turned from the wall they go by.
+func angleField() field[job.Wishes] {
+	s := shape{words: "degrees, such as 45", schema: map[string]any{"type": "number", "exclusiveMinimum": -90, "maximum": 90}}
+	return custom("turned_by", "Rows are turned by so many degrees, counter-clockwise seen from above, from the direction they would have: 45 lays them diagonally.", s, func(d *decoder, n ast.Node, w *job.Wishes) {
+		v, ok := d.text(n, s.words)
+		if !ok {
+			return
+		}
+		x, err := strconv.ParseFloat(v, 64)
+		if err != nil || x <= -90 || x > 90 || x != x {
+			d.fail(n.GetToken(), "this is no such angle", v, "a number of degrees over -90 and up to 90")
+			return
+		}
+		w.Angle = x
+	})
+}
 
 // betweenField reads two walls that rows are to run halfway between.
 func betweenField() field[job.Wishes] {

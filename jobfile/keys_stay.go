@@ -16,6 +16,7 @@ var stayTable = table[room.Stay]{fields: []field[room.Stay]{
 	length("at", "From that corner along the wall to its near side.", anywhere, func(s *room.Stay) *tape.Length { return &s.At }),
 	length("off", "From the wall to its near edge.", anywhere, func(s *room.Stay) *tape.Length { return &s.Off }).or("it stands against the wall"),
 	length("width", "Along the wall.", within{5 * mm, tape.Longest}, func(s *room.Stay) *tape.Length { return &s.Width }),
+	choice("frame", "Boards round it: mitred or butted at the corners, their grooves to the rows. Round the three sides off the wall it is set out from, or round all of something that stands free.", []room.FrameKind{room.Mitred, room.Butted}, func(s *room.Stay) *room.FrameKind { return &s.Frame }).or("none"),
 	length("depth", "Square to the wall.", within{5 * mm, tape.Longest}, func(s *room.Stay) *tape.Length { return &s.Depth }),
 }}
 

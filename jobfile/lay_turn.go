@@ -94,7 +94,7 @@ func toPiece(p lay.Piece) wirePiece {
 	return wirePiece{
 		ID: p.ID, Run: p.Run, Board: p.Board, Outline: toRing(p.Outline), InBoard: toRing(p.InBoard), Turned: p.Turned,
 		Left: p.Left, Right: p.Right, Behind: p.Behind, Ahead: p.Ahead,
-		Off: toSpans(p.Off), Slip: toSpans(p.Slip), How: p.How,
+		Off: toSpans(p.Off), Slip: toSpans(p.Slip), Routed: turn(p.Routed, toRouted), How: p.How,
 	}
 }
 
@@ -102,8 +102,16 @@ func fromPiece(w wirePiece) lay.Piece {
 	return lay.Piece{
 		ID: w.ID, Run: w.Run, Board: w.Board, Outline: fromRing(w.Outline), InBoard: fromRing(w.InBoard), Turned: w.Turned,
 		Left: w.Left, Right: w.Right, Behind: w.Behind, Ahead: w.Ahead,
-		Off: fromSpans(w.Off), Slip: fromSpans(w.Slip), How: w.How,
+		Off: fromSpans(w.Off), Slip: fromSpans(w.Slip), Routed: turn(w.Routed, fromRouted), How: w.How,
 	}
+}
+
+func toRouted(r lay.Routed) wireRouted {
+	return wireRouted{Line: wireRing{r.From.X, r.From.Y, r.To.X, r.To.Y}, As: r.As}
+}
+
+func fromRouted(w wireRouted) lay.Routed {
+	return lay.Routed{From: plane.Pt{X: w.Line[0], Y: w.Line[1]}, To: plane.Pt{X: w.Line[2], Y: w.Line[3]}, As: w.As}
 }
 
 func toBoard(b lay.Board) wireBoard {

@@ -180,6 +180,14 @@ func (v *validity) piece(p *wirePiece) {
 	v.ring(where, p.InBoard)
 	v.lengths(where, p.Off...)
 	v.lengths(where, p.Slip...)
+	for _, r := range p.Routed {
+		oneOf(v, where+", routed", r.As, []lay.Profile{lay.Groove, lay.Spline})
+		if len(r.Line) != 4 {
+			v.failf("%s: a routed line is x, y to x, y; this has %d numbers", where, len(r.Line))
+			return
+		}
+		v.lengths(where, r.Line...)
+	}
 	if len(p.Slip)%2 != 0 {
 		v.failf("%s: slip is from, to, from, to ...; this has %d numbers", where, len(p.Slip))
 	}

@@ -73,19 +73,24 @@ type (
 		InPlace bool        `json:"in_place,omitzero"`
 	}
 	wirePiece struct {
-		ID      int         `json:"id"`
-		Run     int         `json:"run"`
-		Board   int         `json:"board"`
-		Outline wireRing    `json:"outline,omitzero"`
-		InBoard wireRing    `json:"in_board,omitzero"`
-		Turned  bool        `json:"turned,omitzero"`
-		Left    lay.Profile `json:"left"`
-		Right   lay.Profile `json:"right"`
-		Behind  lay.Profile `json:"behind"`
-		Ahead   lay.Profile `json:"ahead"`
-		Off     wireRing    `json:"off,omitzero"`  // from, to, from, to ...
-		Slip    wireRing    `json:"slip,omitzero"` // likewise
-		How     lay.How     `json:"how,omitzero"`
+		ID      int          `json:"id"`
+		Run     int          `json:"run"`
+		Board   int          `json:"board"`
+		Outline wireRing     `json:"outline,omitzero"`
+		InBoard wireRing     `json:"in_board,omitzero"`
+		Turned  bool         `json:"turned,omitzero"`
+		Left    lay.Profile  `json:"left"`
+		Right   lay.Profile  `json:"right"`
+		Behind  lay.Profile  `json:"behind"`
+		Ahead   lay.Profile  `json:"ahead"`
+		Off     wireRing     `json:"off,omitzero"`  // from, to, from, to ...
+		Slip    wireRing     `json:"slip,omitzero"` // likewise
+		Routed  []wireRouted `json:"routed,omitzero"`
+		How     lay.How      `json:"how,omitzero"`
+	}
+	wireRouted struct {
+		Line wireRing    `json:"line"` // x, y to x, y
+		As   lay.Profile `json:"as"`
 	}
 	wireBoard struct {
 		ID     int         `json:"id"`

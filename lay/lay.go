@@ -119,7 +119,17 @@ type Piece struct {
 	// Slip lists where along X a spline (slip tongue) is glued into the side
 	// groove: there it meets the groove of a row laid the other way.
 	Slip []plane.Span
-	How  How
+	// Routed lists sawn stretches of its outline that are grooved on the job,
+	// to meet the boards of another zone.
+	Routed []Routed
+	How    How
+}
+
+// Routed is a sawn stretch that is grooved on the job: as a Groove, to take
+// the tongue or spline beyond, or as a Spline, with a slip tongue glued in.
+type Routed struct {
+	From, To plane.Pt // along the piece's outline, in the zone's frame
+	As       Profile
 }
 
 // Run is one unbroken stretch of a row.

@@ -71,7 +71,7 @@ func (f floors) closetBehind(seed uint64) job.Job {
 // slid, dropped or angled in; the rest say why. Both are proved by rules of the
 // checker, which shares no code with the rows.
 func TestInterlock(t *testing.T) {
-	const n = 60
+	const n = 42
 	good, splines, backwards := 0, 0, 0
 	for seed := range uint64(n) {
 		f := floors{rand.New(rand.NewPCG(seed, 1234))}
@@ -178,7 +178,7 @@ func TestStartInTheMiddle(t *testing.T) {
 // TestFieldsAtDoorways: rows that turn in a doorway, or begin anew beyond a
 // header, still mate everywhere, and the fields make the floor.
 func TestFieldsAtDoorways(t *testing.T) {
-	const n = 30
+	const n = 24
 	good, parted := 0, 0
 	for seed := range uint64(n) {
 		f := floors{rand.New(rand.NewPCG(seed, 4321))}
@@ -206,5 +206,49 @@ func TestFieldsAtDoorways(t *testing.T) {
 	t.Logf("%d of %d planned, %d in several fields", good, n, parted)
 	if good*100 < n*90 || parted < n/2 {
 		t.Errorf("only %d of %d planned, %d in several fields", good, n, parted)
+	}
+}
+
+// TestFrames: boards round a hearth or a tile, mitred or butted, rows along,
+// across or slanting past them: everything mates, and the frame lies first.
+func TestFrames(t *testing.T) {
+	const n = 20
+	good := 0
+	for seed := range uint64(n) {
+		f := floors{rand.New(rand.NewPCG(seed, 555))}
+		j := roomJob(float64(170+f.IntN(60)), float64(130+f.IntN(50)), []float64{2.25, 3.25, 4, 5}[f.IntN(4)], 0.75, 0.5, 0.75)
+		for i := range j.Readings {
+			j.Readings[i].Value += tape.Length(f.IntN(9)-4) * tape.Sixteenth / 2
+		}
+		s := room.Stay{Name: "hearth", Kind: room.Hearth, Meets: room.MeetsFlush, Wall: [][2]string{{"A", "B"}, {"D", "A"}}[f.IntN(2)], Width: in(float64(40 + f.IntN(30))), Depth: in(float64(14 + f.IntN(14)))}
+		s.From, s.At = s.Wall[0], in(float64(20+f.IntN(30)))
+		if f.chance(0.4) {
+			s.Name, s.Kind, s.Off = "tile", room.Tile, in(float64(30+f.IntN(20)))
+		}
+		s.Frame = []room.FrameKind{room.Mitred, room.Butted}[f.IntN(2)]
+		j.Sketch.Stays = []room.Stay{s}
+		if f.chance(0.4) {
+			j.Wishes.Angle = []float64{45, 44.8, -30, 12}[f.IntN(4)]
+		}
+		p := plan.MakeWithin(context.Background(), j, light/5)
+		ok := true
+		for _, x := range p.Findings {
+			if x.Level == finding.Stop {
+				ok = false
+				t.Logf("floor %d (%s %s at %g degrees): %s", seed, s.Frame, s.Name, j.Wishes.Angle, x)
+			}
+		}
+		if ok {
+			good++
+		}
+		for _, r := range p.Lay.Runs {
+			if p.Lay.Zones[r.Zone].Kind == lay.Frame && r.Order > 4 {
+				t.Errorf("floor %d: a frame board is laid at place %d", seed, r.Order)
+			}
+		}
+	}
+	t.Logf("%d of %d planned", good, n)
+	if good*100 < n*90 {
+		t.Errorf("only %d of %d planned", good, n)
 	}
 }

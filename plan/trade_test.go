@@ -11,6 +11,7 @@ import (
 	"strake/lay"
 	"strake/limits"
 	"strake/plan"
+	"strake/plane"
 	"strake/room"
 	"strake/stock"
 	"strake/survey"
@@ -221,4 +222,33 @@ func TestCancelled(t *testing.T) {
 // pointAt is a place on wall D-A this far from A.
 func pointAt(name string, inches float64) room.Point {
 	return room.Point{Name: name, Wall: room.Wall{"D", "A"}, From: "A", At: in(inches)}
+}
+
+// A hearth at 45 degrees to the rows (retold from a diary; common practice, no
+// source): hearth 60 by 20 in, frame and field of 4 in boards, rows 1 and 12
+// wanted on the two mitred corners. Twelve rows measure 4 x 12 x sqrt 2 = 67.88
+// in along the front, the frame 68 in: a misfit of 0.118 in, a sixteenth to each
+// side. Half a degree's fifth more or less gives 67.65 or 68.12 in.
+func TestHearthAt45Degrees(t *testing.T) {
+	for _, c := range []struct{ turned, want float64 }{{45, 67.882}, {45.2, 67.647}, {44.8, 68.120}} {
+		j := roomJob(200, 150, 4, 0.75, 0.5, 0.75)
+		j.Limits.FlushSide.Value = 0
+		j.Sketch.Stays = []room.Stay{{Name: "hearth", Kind: room.Hearth, Meets: room.MeetsFlush, Frame: room.Mitred, Wall: room.Wall{"A", "B"}, From: "A", At: in(70), Width: in(60), Depth: in(20)}}
+		j.Wishes.Angle = c.turned
+		p := plan.Rows(j)
+		front, rows := 0.0, 0.0
+		for _, f := range p.Fields {
+			lo, hi := f.Layout.Runs[0].Shape[0].Box()
+			if l := (hi.X - lo.X).Inches(); f.Kind == lay.Frame && l > front {
+				front = l
+				rows = 12 * p.Layout.Pitch.Inches() / math.Abs(plane.XY(f.Layout.Dir).Cross(plane.XY(p.Layout.Dir)))
+			}
+		}
+		if math.Abs(rows-c.want) > 0.002 {
+			t.Errorf("turned by %g: twelve rows measure %.3f in along the front, want %.3f", c.turned, rows, c.want)
+		}
+		if math.Abs(front-68) > 0.002 {
+			t.Errorf("the front of the frame measures %.3f in, want 68", front)
+		}
+	}
 }

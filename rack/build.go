@@ -25,6 +25,7 @@ func (e *engine) build(a Ask, ls []tape.Length, plan []filled) lay.Lay {
 	b.slipTongues()
 	b.endTongues(a)
 	b.meetings()
+	b.besideFrames()
 	b.boards()
 	l.Spare = spare(ls, b.number)
 	l.Pins = a.Fields[0].Layout.Pins

@@ -37,10 +37,21 @@ func (b *builder) meetings() {
 				p = &b.lay.Pieces[r.Pieces[0]]
 				end = &p.Left
 			}
-			*end = mating(*end, b.beyond(i, p, e.left, taken))
+			*end = mating(*end, b.tongueBeyond(i, f, *e.at, p, e.left, taken))
 		}
 	}
 	b.keptTongues(taken)
+}
+
+// tongueBeyond tells whether what an end comes to has a tongue, or is to be
+// taken so. Where two boards of a frame meet in a mitre one gets the spline and
+// the other is grooved; the square end of a frame board is grooved.
+func (b *builder) tongueBeyond(run int, f row.Field, at lay.EndRange, p *lay.Piece, left bool, taken map[int][]plane.Span) bool {
+	if f.Kind == lay.Frame && at.Mitred {
+		return !left
+	}
+	tongue, met := b.beyond(run, p, left, taken)
+	return tongue || !met && f.Kind == lay.Frame
 }
 
 // isSeam tells whether an edge of a field is one where other boards lie.
@@ -66,7 +77,7 @@ const nearby = 16 * tape.Tick
 
 // beyond tells whether the boards that the end of a piece comes to offer a
 // tongue, and notes along which stretch of theirs it lies.
-func (b *builder) beyond(run int, p *lay.Piece, left bool, taken map[int][]plane.Span) (tongue bool) {
+func (b *builder) beyond(run int, p *lay.Piece, left bool, taken map[int][]plane.Span) (tongue, met bool) {
 	from, to := endCorners(p.Outline, left)
 	d := b.lay.Zones[b.lay.Runs[run].Zone].Dir
 	u, v := d.FromRow(from), d.FromRow(to)
@@ -87,14 +98,14 @@ func (b *builder) beyond(run int, p *lay.Piece, left bool, taken map[int][]plane
 			switch {
 			case m.Empty():
 			case (x.Y-lead).Abs() <= nearby && (y.Y-lead).Abs() <= nearby:
-				tongue = true
+				tongue, met = true, true
 				taken[id] = append(taken[id], m)
 			case (x.Y-follow).Abs() <= nearby && (y.Y-follow).Abs() <= nearby:
-				return false
+				return false, true
 			}
 		}
 	}
-	return tongue
+	return tongue, met
 }
 
 // endCorners are the two corners of a piece's outermost end side.

@@ -145,6 +145,16 @@ const (
 	PastRound Past = "round" // it stands up: no tape passes
 )
 
+// FrameKind is how boards lie round something that stays.
+type FrameKind string
+
+// The ways.
+const (
+	NoFrame FrameKind = ""
+	Mitred  FrameKind = "mitred"
+	Butted  FrameKind = "butted"
+)
+
 // Stay is something that stays: by named corners that readings reach, or as a
 // rectangle set out from a wall.
 //
@@ -164,6 +174,7 @@ type Stay struct {
 	Off     tape.Length // from the wall to its near edge, 0 when it stands against it
 	Width   tape.Length // along the wall
 	Depth   tape.Length // square to the wall
+	Frame   FrameKind   // boards round it
 }
 
 // StandsUp tells whether no tape passes over it. A hearth, tile or register

@@ -19,6 +19,7 @@ type Candidate struct {
 	Fields  []Field
 	Layout  Layout // of the first field
 	Aligned floor.Aligned
+	Heading string // "along wall A-B"
 	Name    string // "along wall A-B, from the middle"
 	Kind    Kind
 	Variant Variant
@@ -137,7 +138,7 @@ func (p Place) candidate(h heading, v Variant, joists room.Wall) (Candidate, boo
 	if len(fs[0].Layout.Runs) == 0 {
 		return Candidate{}, false
 	}
-	c := Candidate{Fields: fs, Layout: fs[0].Layout, Aligned: fs[0].Aligned, Name: h.name, Variant: v}
+	c := Candidate{Fields: fs, Layout: fs[0].Layout, Aligned: fs[0].Aligned, Heading: h.name, Name: h.name, Variant: v}
 	if v != Plain && v != Shared {
 		c.Name += ", " + string(v)
 	}

@@ -14,6 +14,7 @@ import (
 type Wishes struct {
 	Direction  room.Wall         // rows run along this wall; empty: no wish
 	Across     bool              // rows run square to Direction (or to the longest wall)
+	Angle      float64           // degrees that rows are turned from that, counter-clockwise
 	Between    [2]room.Wall      // rows run halfway between these two walls
 	StartWall  room.Wall         // the first row lies along this wall
 	RunThrough string            // rows run through this doorway
@@ -58,6 +59,12 @@ func direction(b room.Built, w Wishes) (plane.Dir, basis, []finding.Finding) {
 		} else {
 			fs = append(fs, noFacing(w.TaperAt))
 		}
+	}
+	if w.Angle != 0 {
+		s, c := math.Sincos(w.Angle * math.Pi / 180)
+		u := plane.XY(d)
+		d = plane.Dir(plane.XY{X: u.X*c - u.Y*s, Y: u.X*s + u.Y*c}.Unit())
+		from = basis{why: fmt.Sprintf("turned by %g degrees from that: %s", w.Angle, from.why)}
 	}
 	d = toward(d, b, w.Pins)
 	if w.StartWall == (room.Wall{}) {

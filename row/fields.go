@@ -61,12 +61,13 @@ func (p Place) fields(d plane.Dir, from basis, fs []finding.Finding) []Field {
 	changes := maps.Clone(p.Wishes.Doorways)
 	for {
 		g := groupsOf(p.Built, changes)
-		if len(g.rooms) < 2 {
+		frames := p.frames()
+		if len(g.rooms) < 2 && len(frames) == 0 {
 			l, a := layRows(p.Floor, p.Built, d, from, p.Pitch, p.Limits, p.Wishes, p.Style)
 			l.Findings = append(fs, l.Findings...)
 			return []Field{{Kind: lay.Field, Layout: l, Part: a, Aligned: a}}
 		}
-		s := &split{Place: p, changes: changes, groups: g, dirs: make([]plane.Dir, len(g.rooms)), lines: make([]*plane.XY, len(g.rooms)), why: make([]string, len(g.rooms))}
+		s := &split{Place: p, around: frames, changes: changes, groups: g, dirs: make([]plane.Dir, len(g.rooms)), lines: make([]*plane.XY, len(g.rooms)), why: make([]string, len(g.rooms))}
 		first := g.of(p.Built, from.wall)
 		s.dirs[first] = d
 		if bad, f := s.spread(first); bad != "" {
@@ -132,6 +133,7 @@ func (g groups) of(b room.Built, w room.Wall) int {
 type split struct {
 	Place
 	changes map[string]Change
+	around  []floor.Frame
 	groups  groups
 	dirs    []plane.Dir
 	lines   []*plane.XY // a place that a row line of the group must run through
@@ -346,7 +348,7 @@ func same(d, e plane.Dir) plane.Dir {
 // the walls of a group, whose floor is taken to a height of the doorway.
 func (s *split) bestLine(in depth, group int, to tape.Length) tape.Length {
 	low, high := in.low+clearOf, in.high-clearOf
-	trial := floor.PartOf(s.Built, s.Trim, s.Limits, floor.Part{Rooms: s.names(group), Seams: append(slices.Clone(s.seams[group]), in.seam(to))})
+	trial := floor.PartOf(s.Built, s.Trim, s.Limits, floor.Part{Rooms: s.names(group), Seams: append(slices.Clone(s.seams[group]), in.seam(to)), Frames: s.around})
 	if len(trial.Rings) == 0 {
 		return low + (high-low)/2
 	}
@@ -394,7 +396,7 @@ func (s *split) names(group int) []string {
 func (s *split) fields(first int, from basis) []Field {
 	var out []Field
 	for _, g := range s.order {
-		part := floor.PartOf(s.Built, s.Trim, s.Limits, floor.Part{Rooms: s.names(g), Seams: s.seams[g]})
+		part := floor.PartOf(s.Built, s.Trim, s.Limits, floor.Part{Rooms: s.names(g), Seams: s.seams[g], Frames: s.around})
 		w := s.Wishes
 		w.Line = s.lines[g]
 		if g != first {
@@ -410,11 +412,50 @@ func (s *split) fields(first int, from basis) []Field {
 		}
 		out = append(out, f)
 	}
+	for _, f := range s.around {
+		for _, g := range f.Sides {
+			out = append(out, s.frameField(f, g))
+		}
+	}
 	rows, order := 0, 0
 	for i := range out {
-		out[i].settle(s.Floor, &rows, &order)
+		out[i].settle(s.Floor, &rows)
+	}
+	for _, first := range []bool{true, false} { // frames are fitted before the rows that come to them
+		for i := range out {
+			if (out[i].Kind == lay.Frame) == first {
+				for k := range out[i].Layout.Runs {
+					out[i].Layout.Runs[k].Order += order
+				}
+				order += len(out[i].Layout.Runs)
+			}
+		}
 	}
 	return out
+}
+
+// frames are those that the job asks for.
+func (p Place) frames() []floor.Frame {
+	var out []floor.Frame
+	for _, s := range p.Built.Stays {
+		if s.Frame == room.NoFrame {
+			continue
+		}
+		if f, ok := floor.FrameOf(p.Built, s, p.Trim, p.Face, p.Limits); ok {
+			out = append(out, f)
+		}
+	}
+	return out
+}
+
+// frameField lays out one board of a frame: its groove to the rows, its tongue
+// to what stays.
+func (s *split) frameField(f floor.Frame, g floor.FrameSide) Field {
+	k := slices.IndexFunc(s.Built.Stays, func(t room.Stay) bool { return t.Name == g.Stay })
+	part := floor.SideOf(s.Built, s.Trim, s.Limits, s.Built.Stays[k], g)
+	w := Wishes{Line: &g.Outer[0]}
+	l, a := layRows(part, s.Built, plane.DirOf(g.Outer[0], g.Outer[1]), basis{why: f.Name()}, s.Face, s.Limits, w, s.Style)
+	return Field{Kind: lay.Frame, Name: f.Name(), Layout: l, Part: a}
 }
 
 // leads tells whether group g is the later laid of the two on both sides of a
@@ -445,12 +486,11 @@ func (s *split) headerField(h header) Field {
 
 // settle numbers the rows of a field on from those before, points its rips at
 // the edges of the whole floor, and gives its areas outlines.
-func (f *Field) settle(whole floor.Floor, rows, order *int) {
+func (f *Field) settle(whole floor.Floor, rows *int) {
 	f.Aligned = whole.In(f.Part.Dir)
 	l := &f.Layout
 	for i := range l.Runs {
 		l.Runs[i].Row += *rows
-		l.Runs[i].Order += *order
 	}
 	l.StartRow += *rows
 	var rips []Rip
@@ -460,6 +500,9 @@ func (f *Field) settle(whole floor.Floor, rows, order *int) {
 			r.Index = k
 			rips = append(rips, r)
 		}
+	}
+	if f.Kind != lay.Field {
+		rips = nil // a header or frame is as wide as it is
 	}
 	l.Rips = rips
 	var odd []Odd
@@ -476,7 +519,6 @@ func (f *Field) settle(whole floor.Floor, rows, order *int) {
 		}
 	}
 	*rows += l.Rows
-	*order += len(l.Runs)
 }
 
 // like is the edge of the whole floor that an edge of a part is a stretch of,

@@ -47,7 +47,7 @@ func Lines(p plan.Plan) []Line {
 	var out []Line
 	for _, r := range p.Floor.Rooms {
 		for _, f := range p.AllFields() {
-			if f.Kind != lay.Header && holds(p, f, r) {
+			if f.Kind == lay.Field && holds(p, f, r) {
 				out = append(out, roomLines(p, f, r)...)
 			}
 		}
@@ -169,7 +169,7 @@ type Tick struct {
 // Stick is the distance of the front of each row of a field from the front of
 // the one that is laid first, for a story stick and for checks of drift.
 func Stick(f row.Field) []Tick {
-	if len(f.Layout.Runs) == 0 || f.Kind == lay.Header {
+	if len(f.Layout.Runs) == 0 || f.Kind == lay.Header || f.Kind == lay.Frame {
 		return nil
 	}
 	fronts := fronts(f)

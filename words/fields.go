@@ -12,7 +12,7 @@ import (
 // doorway study, along wall N-K; left is the end toward wall K-L".
 func FieldText(p plan.Plan, i int) string {
 	f := p.Field(i)
-	if f.Name == "" || f.Kind == lay.Header {
+	if f.Name == "" || f.Kind != lay.Field {
 		return f.Name
 	}
 	out := f.Name
