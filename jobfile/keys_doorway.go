@@ -18,8 +18,17 @@ var doorwayTable = table[room.Doorway]{fields: []field[room.Doorway]{
 	yes("undercut", "The jambs are sawn off so that boards pass under them.", func(w *room.Doorway) *bool { return &w.Undercut }).or("no: the jambs are met like walls"),
 	beyondField().must(),
 	length("ends", "How deep in the wall this floor ends, from this room's side (not where another room of this job lies beyond).", within{0, 2000 * mm}, func(w *room.Doorway) *tape.Length { return &w.Ends }).or("half the wall's thickness, under the door leaf"),
+	sub("old_floor", "Boards that lie beyond already, where this floor ends.", oldTable, func(w *room.Doorway) *room.Old { return &w.Old }),
 	choice("rows", "What the rows do here, where another room of this job lies beyond: through (they go on), turn (beyond, rows lie along the doorway and their first one meets the ends of these), or header (a board across it, and each side has rows of its own).",
 		[]room.RowsAt{"through", room.RowsTurn, room.RowsHeader}, func(w *room.Doorway) *room.RowsAt { return &w.Rows }).or("through"),
+}}
+
+// oldTable is an old floor of boards beyond a doorway.
+var oldTable = table[room.Old]{fields: []field[room.Old]{
+	choice("offers", "What its edge or its row ends offer here.", []room.Offer{room.OffersTongue, room.OffersGroove, room.OffersSquare}, func(o *room.Old) *room.Offer { return &o.Offers }).must(),
+	length("row_width", "What one of its rows takes up: measure over ten.", within{20 * mm, 500 * mm}, func(o *room.Old) *tape.Length { return &o.RowWidth }).must(),
+	yes("along", "Its rows lie along the opening; else they end at it.", func(o *room.Old) *bool { return &o.Along }).or("no"),
+	length("row_edge_at", "Where one of its row edges comes to the wall, from the corner that the doorway is measured from.", anywhere, func(o *room.Old) *tape.Length { return &o.EdgeAt }),
 }}
 
 // farSide is where a doorway comes out in another room.

@@ -62,6 +62,9 @@ func Rows(j job.Job) Plan {
 	p.Findings = append(p.Findings, p.doubtFindings(style)...)
 	p.Findings = append(p.Findings, p.gapFindings(j, style)...)
 	p.Findings = append(p.Findings, p.wideFindings(style)...)
+	p.Findings = append(p.Findings, p.frontFindings(style)...)
+	p.Findings = append(p.Findings, p.nosingFindings()...)
+	p.Findings = append(p.Findings, p.oldFindings(style)...)
 	return p
 }
 

@@ -101,6 +101,25 @@ type Doorway struct {
 	OtherAt   tape.Length // BeyondRoom: from that corner to the near jamb there
 	Ends      tape.Length // otherwise: how deep in the wall this floor ends
 	Rows      RowsAt      // BeyondRoom: what the rows do here
+	Old       Old         // otherwise: boards that lie beyond already
+}
+
+// Offer is what an old floor offers at its edge.
+type Offer string
+
+// The offers.
+const (
+	OffersSquare Offer = "square"
+	OffersTongue Offer = "tongue"
+	OffersGroove Offer = "groove"
+)
+
+// Old is an old floor of boards beyond a doorway.
+type Old struct {
+	Offers   Offer
+	RowWidth tape.Length // 0: there is none
+	Along    bool        // its rows lie along the opening; else they end at it
+	EdgeAt   tape.Length // Along not: one of its row edges, from Doorway.From along the wall
 }
 
 // RowsAt says what rows do at a doorway between two rooms of the floor.

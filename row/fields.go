@@ -493,6 +493,12 @@ func (f *Field) settle(whole floor.Floor, rows *int) {
 		l.Runs[i].Row += *rows
 	}
 	l.StartRow += *rows
+	for i := range l.Closures {
+		l.Closures[i].Row += *rows
+		for k := range l.Closures[i].Arms {
+			l.Closures[i].Arms[k] += *rows
+		}
+	}
 	var rips []Rip
 	for _, r := range l.Rips {
 		r.Row += *rows

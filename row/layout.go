@@ -28,6 +28,7 @@ type Layout struct {
 	StartRow int          // the row that is laid first
 	Starts   int          // places where a first row has none to go on from: the start line and those carried from it
 	Splines  []SplineLine // where the sense of laying is turned round
+	Closures []Closure    // where fronts meet
 	Areas    []Area       // what is laid ahead, and what is laid backwards
 	Face     plane.Region // what the boards fill: Reach with straight rips where the play allows
 	Runs     []Run        // in the order of laying

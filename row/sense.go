@@ -69,6 +69,7 @@ func (l *Layout) spread(a floor.Aligned, turning Turning) {
 	l.Starts = g.starts()
 	l.sort(g.cells)
 	l.splines(g)
+	l.Closures = l.closures(g)
 	l.areas(g, a.Bare)
 }
 
