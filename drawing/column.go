@@ -115,7 +115,7 @@ func (s *side) legend() {
 		return []sheet.Item{sheet.Polyline{Points: []sheet.Pt{{X: b.a.X, Y: y}, {X: b.b.X, Y: y}}, Pen: chain}}
 	})
 	if len(s.d.p.Layout.Splines) > 0 {
-		s.swatch("spline, groove to groove; beyond it laid backwards", func(b box) []sheet.Item {
+		s.swatch("spline; beyond it laid backwards", func(b box) []sheet.Item {
 			y := (b.a.Y + b.b.Y) / 2
 			return []sheet.Item{sheet.Polyline{Points: []sheet.Pt{{X: b.a.X, Y: y}, {X: b.b.X, Y: y}}, Pen: splinePen}}
 		})

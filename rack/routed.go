@@ -115,7 +115,7 @@ func (b *builder) joinFrame(p *lay.Piece, u, v plane.Pt, f along) {
 		p.Slip = append(p.Slip, flat)
 	case long && u.Y == back:
 		b.lay.Pieces[f.piece].Slip = append(b.lay.Pieces[f.piece].Slip, f.on)
-	case !long && b.isEnd(p, u, v):
+	case !long && b.isEnd(p, u, v) && *endAt(p, v.Y < u.Y) != lay.Cut:
 		return // meetings has seen to it
 	case f.atEnd: // the end of a frame board is grooved
 		p.Routed = append(p.Routed, lay.Routed{From: f.from, To: f.to, As: lay.Spline})
@@ -123,6 +123,14 @@ func (b *builder) joinFrame(p *lay.Piece, u, v plane.Pt, f along) {
 		b.lay.Pieces[f.piece].Slip = append(b.lay.Pieces[f.piece].Slip, f.on)
 		p.Routed = append(p.Routed, lay.Routed{From: f.from, To: f.to, As: lay.Groove})
 	}
+}
+
+// endAt is the left or the right end of a piece.
+func endAt(p *lay.Piece, left bool) *lay.Profile {
+	if left {
+		return &p.Left
+	}
+	return &p.Right
 }
 
 // isEnd tells whether a side is the outermost at one end of its piece.
