@@ -35,7 +35,7 @@ func (r Result) Findings(rs []Reading, style tape.Style) []finding.Finding {
 		out = append(out, r.assumed(rs, rep, style)...)
 	}
 	out = append(out, rep.wrong(r, rs, style)...)
-	crooked := r.notSquare()
+	crooked, told := r.notSquare()
 	out = append(out, crooked...)
 	if len(crooked) == 0 {
 		out = append(out, r.against(rs, rep)...)
@@ -44,7 +44,7 @@ func (r Result) Findings(rs []Reading, style tape.Style) []finding.Finding {
 	if len(loose) == 0 {
 		out = append(out, r.untied(rs, style)...)
 	}
-	out = append(out, rep.crooked(crooked, style)...)
+	out = append(out, rep.crooked(told, style)...)
 	if len(loose) == 0 {
 		out = append(out, rep.unread(rs, r.model, style)...)
 		out = append(out, rep.twins(rs, style)...)

@@ -251,15 +251,3 @@ func TestCoarseReadings(t *testing.T) {
 		t.Errorf("finding %v", f)
 	}
 }
-
-// A corner far from square is told once.
-func TestCornerToldOnce(t *testing.T) {
-	rs := []Reading{in("A", "B", 120), in("B", "C", 100), in("C", "D", 60), in("D", "A", 100)}
-	told := map[string]bool{}
-	for _, f := range Adjust(quad(false), rs, Tape()).Findings(rs, inches16) {
-		if strings.HasPrefix(f.Where, "corner ") && told[f.Where] {
-			t.Errorf("%s is told twice", f.Where)
-		}
-		told[f.Where] = true
-	}
-}

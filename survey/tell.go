@@ -31,6 +31,9 @@ func (p Report) wrong(r Result, rs []Reading, style tape.Style) []finding.Findin
 		f.Level = finding.Stop
 	}
 	f.Do = p.again(rs, style)
+	if math.Abs(top.Blunder) > inches {
+		f.Do += " So much is seldom misread: see that each reading stands against its own corners, and that the corners are named in their order round the room."
+	}
 	return []finding.Finding{f}
 }
 
@@ -178,10 +181,10 @@ func (p Report) twins(rs []Reading, style tape.Style) []finding.Finding {
 // crooked names corners that were taken for square, that no reading fixes, and
 // that the readings all the same push out of square.
 // What was told of a corner already is not told again.
-func (p Report) crooked(told []finding.Finding, style tape.Style) []finding.Finding {
+func (p Report) crooked(told []string, style tape.Style) []finding.Finding {
 	var out []finding.Finding
 	for _, s := range p.Strained {
-		if slices.ContainsFunc(told, func(f finding.Finding) bool { return f.Where == "corner "+s.Corner }) {
+		if slices.Contains(told, s.Corner) {
 			continue
 		}
 		f := finding.Finding{Level: finding.Warn, Rule: "corners taken for square", Where: "corner " + s.Corner,
