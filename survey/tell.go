@@ -31,7 +31,7 @@ func (p Report) wrong(r Result, rs []Reading, style tape.Style) []finding.Findin
 		f.Level = finding.Stop
 	}
 	f.Do = p.again(rs, style)
-	if math.Abs(top.Blunder) > inches {
+	if math.Abs(top.Blunder) > inches && len(top.Slips) == 0 {
 		f.Do += " So much is seldom misread: see that each reading stands against its own corners, and that the corners are named in their order round the room."
 	}
 	return []finding.Finding{f}
