@@ -288,6 +288,7 @@ var slips = []slip{
 	{"boards ran out", plainRoom, (*bench).runOut, "unfilled run", "row 3", `100"`, 0},
 
 	{"one board too many", plainRoom, func(b *bench) { b.stock.Tally = b.stock.Tally[1:] }, "stock", `60"`, "2 used", 0},
+	{"left over that is not there", plainRoom, func(b *bench) { b.lay.Spare = []stock.Class{{Length: in(60), Count: 1}} }, "stock", `60"`, "2 used and 1 left over", 0},
 	{"another tally", plainRoom, func(b *bench) { b.stock.Tally = b.stock.Tally[:0] }, "stock", "boards", `5 lengths used oftener than they are there: 1 of 30" for 0, 1 of 45" for 0`, 0},
 	{"a wider blade in the job", plainRoom, func(b *bench) { b.lim.Kerf.Value = in(0.25) }, "kerf", "lay", `1/8"`, 0},
 	{"another length", plainRoom, func(b *bench) {

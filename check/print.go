@@ -3,6 +3,7 @@ package check
 import (
 	"math/big"
 	"strconv"
+	"strings"
 
 	"strake/stock"
 	"strake/tape"
@@ -26,7 +27,11 @@ func (s *site) say(l tape.Length) string {
 	if l%s.tape.Step == 0 {
 		return s.tape.Of(l)
 	}
-	return "about " + s.tape.Of(l) + " (" + l.String() + ")"
+	exact := l.String()
+	if s.tape.Unit.Imperial() {
+		exact = strings.TrimRight(big.NewRat(int64(l), int64(tape.Inch)).FloatString(6), "0") + `"`
+	}
+	return "about " + s.tape.Of(l) + " (" + exact + ")"
 }
 
 // sayArea prints an area in square inches or square millimetres.

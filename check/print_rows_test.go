@@ -1,6 +1,7 @@
 package check
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
@@ -16,7 +17,7 @@ func emptied(rows string) *site {
 	s.zones = []*zone{z}
 	for i, word := range strings.Fields(rows) {
 		for j, c := range word {
-			n := lay.Run{Row: i + 1, Low: in(5 * float64(i)), High: in(5 * float64(i+1)), Unfilled: c == 'x'}
+			n := lay.Run{ID: len(s.runs), Row: i + 1, Low: in(5 * float64(i)), High: in(5 * float64(i+1)), Unfilled: c == 'x'}
 			if len(word) > 1 {
 				n.Part = j + 1
 			}
@@ -61,6 +62,22 @@ func TestRowsOfSeveralZones(t *testing.T) {
 	b := splineRoom()
 	s := survey(b.lay, b.at, b.lim, b.stock)
 	if got, want := s.rowList(func(n *run) bool { return n.Row == 2 || n.zone.Ahead < 0 }), "row 2 of the field 1; rows 1 and 2 of the field 2"; got != want {
+		t.Errorf("got %q, want %q", got, want)
+	}
+}
+
+// Runs relaxed to one figure for one reason are one finding.
+func TestRelaxedRunsAreOneFinding(t *testing.T) {
+	s := emptied("x x x x")
+	s.lim.JointMin.Value = in(6)
+	for i, to := range []float64{0, 5, 5, 5} {
+		s.lay.Relaxed = append(s.lay.Relaxed, lay.Relaxation{Rule: jointRule, Run: s.runs[i].ID, To: in(to), Why: "short boards"})
+	}
+	var got []string
+	for _, f := range holdJoint(Rule{Name: jointRule}, s) {
+		got = append(got, f.Where+" "+f.Measured+" "+f.Do)
+	}
+	if want := []string{`row 1 relaxed to 0" short boards`, `rows 2 to 4 relaxed to 5" short boards`}; !slices.Equal(got, want) {
 		t.Errorf("got %q, want %q", got, want)
 	}
 }

@@ -80,3 +80,38 @@ func TestClosingEdge(t *testing.T) {
 		t.Error("a tick less is")
 	}
 }
+
+// An exempt edge beside several zones is told once, by the zone whose row it is,
+// and an exemption that the rip does not need is said so; one that no row lies
+// at is told once too.
+func TestExemptEdgeIsToldOnce(t *testing.T) {
+	bottom, far := beside("wall", pt(0, 1), pt(40, 1)), beside("far", pt(0, 90), pt(40, 90))
+	s, z := ripSite(rc(0, 1, 40, 5), bottom, far)
+	z.pieces[0].run = &run{name: "row 1"}
+	other := &zone{Zone: z.Zone}
+	other.at.Edges = z.at.Edges
+	s.zones = []*zone{other, z}
+	s.tape = tape.Style{Unit: tape.UnitInch, Step: tape.SixtyFourth}
+	s.lay.Exempt = []lay.Exemption{{Rule: ripRule, Run: -1, Edge: "wall", Why: "why"}, {Rule: ripRule, Run: -1, Edge: "far", Why: "why"}}
+	fs := holdRip(Rule{Name: ripRule}, s)
+	if len(fs) != 2 || fs[0].Where != "row 1 at wall" || fs[0].Do != "More than the limit: the exemption is not needed here." ||
+		fs[1].Where != "far" || fs[1].Measured != "no row closes against it" {
+		t.Errorf("findings %v", fs)
+	}
+}
+
+// A length between the marks is told exactly, in the boards' own unit.
+func TestExactLengths(t *testing.T) {
+	s := &site{tape: tape.Style{Unit: tape.UnitInch, Step: tape.SixtyFourth}}
+	for l, want := range map[tape.Length]string{
+		6 * tape.Inch: `6"`, 6*tape.Inch - 1: `about 6" (5.999995")`, 6*tape.Inch + tape.Inch/100: `about 6-1/64" (6.01")`, -1: `about 0" (-0.000005")`,
+	} {
+		if got := s.say(l); got != want {
+			t.Errorf("%d ticks: %s, want %s", l, got, want)
+		}
+	}
+	s.tape = tape.Style{Unit: tape.UnitMillimetre, Step: tape.Millimetre / 10}
+	if got := s.say(tape.Millimetre + 1); got != "about 1 mm (1.000125 mm)" {
+		t.Errorf("got %s", got)
+	}
+}

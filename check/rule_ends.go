@@ -161,9 +161,11 @@ func (e runEnd) meets(f floor.AlignedEdge) bool {
 	return a.Cmp(rat(e.Reach)) <= 0 && b.Cmp(rat(e.Reach)) >= 0
 }
 
-// endSlack is what roundings make of the place of an end, each of a tick at
-// most: the edge's corners, those between the gaps, and the line of the row.
-const endSlack = 8
+// endSlack is how far the place of an end may lie off the gaps of the edge it
+// names. A doorway reaches 1 mm into its rooms so that they join, and where walls
+// are not parallel its jambs step there by a few hundredths of a mm. How far the
+// end may reach is held exactly, to the floor itself.
+const endSlack = tape.Millimetre / 10
 
 // widest is the widest gap of a zone's edges, to either side of them.
 func (z *zone) widest() tape.Length {

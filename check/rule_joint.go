@@ -1,6 +1,8 @@
 package check
 
 import (
+	"slices"
+
 	"strake/finding"
 	"strake/tape"
 )
@@ -10,19 +12,7 @@ var _ = declare(jointRule,
 	holdJoint)
 
 func holdJoint(r Rule, s *site) []finding.Finding {
-	var out []finding.Finding
-	told := map[*run]bool{}
-	for _, n := range s.runs {
-		x, ok := s.relaxed(n)
-		if !ok || told[n] {
-			continue
-		}
-		told[n] = true
-		f := r.note(n.name)
-		f.Measured, f.Limit = "relaxed to "+s.say(x.To), s.say(s.lim.JointMin.Value)
-		f.Do, f.Source = x.Why, s.lim.JointMin.Source
-		out = append(out, f)
-	}
+	out := s.relaxations(r)
 	for _, j := range s.jointPairs() {
 		limit := s.jointLimit(j)
 		if j.apart() >= limit {
@@ -32,6 +22,33 @@ func holdJoint(r Rule, s *site) []finding.Finding {
 		f.Measured, f.Limit = "end joints "+s.say(j.apart())+" apart", "at least "+s.say(limit)
 		f.Source = s.lim.JointMin.Source
 		f.Do = "Change the order of the boards in one of the rows, or begin it with another length."
+		out = append(out, f)
+	}
+	return out
+}
+
+// relaxations tells which runs are relaxed; those relaxed to the same figure for
+// the same reason are one finding.
+func (s *site) relaxations(r Rule) []finding.Finding {
+	type kind struct {
+		to  tape.Length
+		why string
+	}
+	kindOf := map[*run]kind{}
+	var kinds []kind
+	for _, n := range s.runs {
+		if x, ok := s.relaxed(n); ok {
+			kindOf[n] = kind{x.To, x.Why}
+			if !slices.Contains(kinds, kindOf[n]) {
+				kinds = append(kinds, kindOf[n])
+			}
+		}
+	}
+	var out []finding.Finding
+	for _, k := range kinds {
+		f := r.note(s.rowList(func(n *run) bool { got, ok := kindOf[n]; return ok && got == k }))
+		f.Measured, f.Limit = "relaxed to "+s.say(k.to), s.say(s.lim.JointMin.Value)
+		f.Do, f.Source = k.why, s.lim.JointMin.Source
 		out = append(out, f)
 	}
 	return out

@@ -27,9 +27,10 @@ func holdPreferred(r Rule, s *site) []finding.Finding {
 		return nil
 	}
 	f := r.note(least.a.name+" and "+least.b.name, s.atJoint(least.a, least.x), s.atJoint(least.b, least.y))
-	f.Measured = fmt.Sprintf("%d pairs of end joints closer, the closest %s apart here", n, s.say(least.apart()))
+	closest := s.tape.Of(least.apart() - least.apart()%s.tape.Step) // down, so that it never reads as enough
+	f.Measured = fmt.Sprintf("%d pairs of end joints closer, the closest %s apart here", n, closest)
 	if n == 1 {
-		f.Measured = fmt.Sprintf("one pair of end joints closer, %s apart", s.say(least.apart()))
+		f.Measured = "one pair of end joints closer, " + closest + " apart"
 	}
 	f.Limit = "better " + s.say(s.lim.JointPreferred.Value)
 	f.Do, f.Source = "Nothing need change; swap boards while racking where it shows.", s.lim.JointPreferred.Source

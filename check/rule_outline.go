@@ -105,16 +105,22 @@ func (n *run) outlineOutside() *big.Rat {
 }
 
 // filled are the regions whose common part the zone's boards may lie in, holes
-// in the floor filled up.
+// in the floor and in the zone filled up.
 func (z *zone) filled() []plane.Region {
-	var outer plane.Region
-	for _, r := range z.at.Reach {
+	out := []plane.Region{outlines(z.at.Reach)}
+	if len(z.bound) > 0 {
+		out = append(out, outlines(z.bound))
+	}
+	return out
+}
+
+// outlines are the outer lines of a region.
+func outlines(g plane.Region) plane.Region {
+	var out plane.Region
+	for _, r := range g {
 		if area2(r).Sign() > 0 {
-			outer = append(outer, r)
+			out = append(out, r)
 		}
 	}
-	if len(z.bound) == 0 {
-		return []plane.Region{outer}
-	}
-	return []plane.Region{outer, z.bound}
+	return out
 }

@@ -25,7 +25,8 @@ type rip struct {
 }
 
 func holdRip(r Rule, s *site) []finding.Finding {
-	var out []finding.Finding
+	var out, bare []finding.Finding
+	told := map[string]bool{}
 	for _, z := range s.zones {
 		done := map[string]bool{}
 		for _, e := range z.at.Edges {
@@ -33,8 +34,20 @@ func holdRip(r Rule, s *site) []finding.Finding {
 				continue
 			}
 			done[e.Name] = true
-			out = append(out, s.holdEdge(r, z, e.Name, true)...)
-			out = append(out, s.holdEdge(r, z, e.Name, false)...)
+			for _, f := range append(s.holdEdge(r, z, e.Name, true), s.holdEdge(r, z, e.Name, false)...) {
+				if len(f.Pieces) == 0 {
+					bare = append(bare, f)
+					continue
+				}
+				told[e.Name] = true
+				out = append(out, f)
+			}
+		}
+	}
+	for _, f := range bare { // the row lies in another zone, or there is none
+		if !told[f.Where] {
+			told[f.Where] = true
+			out = append(out, f)
 		}
 	}
 	return out
@@ -51,7 +64,7 @@ func (s *site) holdEdge(r Rule, z *zone, name string, closing bool) []finding.Fi
 			n = narrower(n, s.ripAt(z, e))
 		}
 	}
-	if !any || n.p == nil && len(s.zones) > 1 {
+	if !any {
 		return nil
 	}
 	x, exempt := s.exemptAs(name, closing)
@@ -80,8 +93,10 @@ func (s *site) holdEdge(r Rule, z *zone, name string, closing bool) []finding.Fi
 // the figure written, and no start line would have kept the limit everywhere.
 func (s *site) holdExempt(z *zone, f finding.Finding, n rip, x lay.Exemption) finding.Finding {
 	switch {
-	case n.p == nil || !n.under(s.lim.NarrowestRip.Value):
-		return f // more than was asked
+	case n.p == nil:
+		return f
+	case !n.under(s.lim.NarrowestRip.Value):
+		f.Do = "More than the limit: the exemption is not needed here."
 	case n.under(x.To):
 		f.Level, f.Limit, f.Do = finding.Stop, s.say(x.To)+", as the exemption has it", "The exemption does not hold: the rip is narrower than it says."
 	case x.Pin != "" && !s.isPinned(x.Pin):

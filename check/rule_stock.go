@@ -10,7 +10,7 @@ import (
 )
 
 var _ = declare("stock",
-	"The lay uses no board that the stock does not hold: of a tally no more of a length than were counted, of one length no other and no more than were bought, of a mix none outside its spread.",
+	"The lay uses no board that the stock does not hold: of a tally no more of a length than were counted, of one length no other and no more than were bought, of a mix none outside its spread. What it names as left over is there too.",
 	holdStock)
 
 func holdStock(r Rule, s *site) []finding.Finding {
@@ -18,23 +18,37 @@ func holdStock(r Rule, s *site) []finding.Finding {
 	for _, b := range s.lay.Boards {
 		used[b.Length]++
 	}
+	left := map[tape.Length]int{}
+	if s.stock.Known != stock.MixOnly { // of a mix, what is left over is part of the example
+		for _, c := range s.lay.Spare {
+			left[c.Length] += c.Count
+		}
+	}
 	var lengths []tape.Length
 	for l := range used {
 		lengths = append(lengths, l)
+	}
+	for l := range left {
+		if used[l] == 0 {
+			lengths = append(lengths, l)
+		}
 	}
 	slices.Sort(lengths)
 	var out []finding.Finding
 	var told []string
 	for _, l := range lengths {
 		have, known := s.held(l)
-		if !known || used[l] <= have {
+		if !known || used[l]+left[l] <= have {
 			continue
 		}
 		f := r.stop("boards of " + s.say(l))
 		f.Measured, f.Limit = fmt.Sprintf("%d used", used[l]), fmt.Sprintf("%d in stock", have)
+		if left[l] > 0 {
+			f.Measured += fmt.Sprintf(" and %d left over", left[l])
+		}
 		f.Do = "Count the boards again, or plan with those there are."
 		out = append(out, f)
-		told = append(told, fmt.Sprintf("%d of %s for %d", used[l], s.say(l), have))
+		told = append(told, fmt.Sprintf("%d of %s for %d", used[l]+left[l], s.say(l), have))
 	}
 	if len(out) <= fewLengths {
 		return out

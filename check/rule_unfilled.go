@@ -25,9 +25,9 @@ func holdUnfilled(r Rule, s *site) []finding.Finding {
 		return nil
 	}
 	f := r.stop(s.rowList(func(n *run) bool { return n.Unfilled }))
-	f.Measured = "no boards for " + s.say(sum)
+	f.Measured = "no boards for " + s.tape.Up(sum)
 	if count > 1 {
-		f.Measured = fmt.Sprintf("no boards for %d runs, %s in all", count, s.say(sum))
+		f.Measured = fmt.Sprintf("no boards for %d runs, %s in all", count, s.tape.Up(sum))
 	}
 	f.Limit = "none left bare"
 	f.Do = "Buy more boards, or free some: allow shorter pieces or closer joints."

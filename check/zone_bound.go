@@ -43,6 +43,11 @@ func beyond(z *zone) tape.Length {
 	return out
 }
 
+// jog is the longest part of a side that is taken for no zone line: corners are
+// rounded, and a doorway's jamb may step where the doorway reaches 1 mm into its
+// rooms. A side taken for a zone line is not drawn out under an undercut jamb.
+const jog = 2 * tape.Millimetre
+
 // lineLength is how much of a side of the zone's outline is a zone line: it
 // lies inside the floor, and not along an edge of it to within two ticks.
 func (z *zone) lineLength(e edge) tape.Length {
@@ -56,7 +61,7 @@ func (z *zone) lineLength(e edge) tape.Length {
 		// may lie on the line of the other.
 		l -= max(e.beside(edge{f.b, f.a}, 2), f.beside(edge{e.b, e.a}, 2))
 	}
-	if l <= 2*slack { // lengths were rounded up and down
+	if l <= jog {
 		return 0
 	}
 	return l

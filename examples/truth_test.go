@@ -75,8 +75,8 @@ func TestReadingsAreTrue(t *testing.T) {
 			}
 		}
 	}
-	if widths != 11 {
-		t.Errorf("%d widths in all the examples; want 11", widths)
+	if widths != 14 {
+		t.Errorf("%d widths in all the examples; want 14", widths)
 	}
 }
 
@@ -177,8 +177,8 @@ func TestMarksAreOnWalls(t *testing.T) {
 			}
 		}
 	}
-	if marks != 17 {
-		t.Errorf("%d marks; want 17", marks)
+	if marks != 20 {
+		t.Errorf("%d marks; want 20", marks)
 	}
 }
 

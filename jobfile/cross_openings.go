@@ -86,14 +86,24 @@ func (n *names) threshold(path string, w *room.Doorway) {
 	}
 }
 
-// overlap checks a doorway against those before it in the same wall.
+// overlap checks a doorway against those before it in the same wall. One that is
+// measured from the other corner is turned round where the wall was read; half
+// an inch is left to the readings then.
 func (n *names) overlap(path string, w *room.Doorway, before []room.Doorway) {
 	for _, o := range before {
-		if o.From != w.From || o.From == "" || !sameWall(o.Wall, w.Wall) {
+		if o.From == "" || w.From == "" || !sameWall(o.Wall, w.Wall) {
 			continue
 		}
-		if w.At < o.At+o.Width && o.At < w.At+w.Width {
-			n.d.failPath(at(path, "at"), "this doorway lies over the "+o.Name, tape.Paper(n.j.Unit).Of(w.At), "doorways beside each other")
+		from, to := o.At, o.At+o.Width
+		if o.From != w.From {
+			l, ok := n.read(w.Wall)
+			if !ok {
+				continue
+			}
+			from, to = l-to+tape.Inch/2, l-from-tape.Inch/2
+		}
+		if w.At < to && from < w.At+w.Width {
+			n.d.failPath(at(path, "at"), "this doorway lies over the doorway “"+o.Name+"”", tape.Paper(n.j.Unit).Of(w.At), "doorways beside each other")
 		}
 	}
 }

@@ -33,7 +33,7 @@ var jobTable = table[draft]{
 	doc: "One floor to plan: rooms, tape readings, boards, limits and wishes.",
 	fields: []field[draft]{
 		versionField().must(),
-		text("name", "What the job is called on paper.", func(j *draft) *string { return &j.Name }).or("the file's name"),
+		text("name", "What the job is called on paper.", func(j *draft) *string { return &j.Name }).or("the file's name without its ending"),
 		unitField().or("in"),
 		each("rooms", "The rooms and closets that get this floor.", "room", roomTable, addRoom).must(),
 		each("points", "Named places on walls, to read distances to.", "point", pointTable, addPoint),

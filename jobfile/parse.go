@@ -89,14 +89,25 @@ func tooDeep(s string) int {
 	return 0
 }
 
-// syntax records what the parser did not understand.
+// syntax records what the parser did not understand; what people trip over is
+// said in our own words.
 func (d *decoder) syntax(err error) {
+	const accepted = "key: value, lists as [a, b], and each level indented by spaces under its key"
 	var se *yaml.SyntaxError
-	if errors.As(err, &se) && se.Token != nil && se.Token.Position != nil {
-		d.fail(se.Token, "this is not a job file's form: "+se.Message, "", "key: value, lists as [a, b], and each level indented by spaces under its key")
+	if !errors.As(err, &se) || se.Token == nil || se.Token.Position == nil {
+		d.failAt(1, 1, "this is not a job file's form: "+firstLine(err.Error()), "", accepted)
 		return
 	}
-	d.failAt(1, 1, "this is not a job file's form: "+firstLine(err.Error()), "", "key: value, lists as [a, b], and each level indented by spaces under its key")
+	var key string
+	var line, column int
+	switch n, _ := fmt.Sscanf(se.Message, "mapping key %q already defined at [%d:%d]", &key, &line, &column); {
+	case n == 3:
+		d.fail(se.Token, fmt.Sprintf("“%s” is written twice, first on line %d", key, line), "", "each key once; a reading taken more than once as a list: A-B: [12' 7-3/8\", 12' 7-5/16\"]")
+	case strings.HasPrefix(se.Message, "found character '\t'"):
+		d.fail(se.Token, "a tab stands here", "", "spaces: two for each level")
+	default:
+		d.fail(se.Token, "this is not a job file's form: "+se.Message, "", accepted)
+	}
 }
 
 func firstLine(s string) string {

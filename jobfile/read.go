@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"fmt"
 	"slices"
+	"strings"
 
 	"strake/finding"
 	"strake/job"
@@ -19,7 +20,7 @@ import (
 func ReadJob(name string, data []byte) (job.Job, []finding.Finding, error) {
 	d := newDecoder(name, data)
 	j := draft{Job: job.Job{
-		Unit: tape.UnitInch, Seed: 1, Name: name, Tape: survey.Tape(),
+		Unit: tape.UnitInch, Seed: 1, Name: title(name), Tape: survey.Tape(),
 		Boards: stock.Boards{SideTongue: sideTongue, EndTongue: endTongue, Hand: stock.RightHand},
 	}}
 	d.read(data, &j)
@@ -29,6 +30,19 @@ func ReadJob(name string, data []byte) (job.Job, []finding.Finding, error) {
 		return j.Job, nil, errs
 	}
 	return j.Job, odd(d, &j), nil
+}
+
+// title is what a job is called that has no name: its file's, without folders
+// and ending, so that the papers do not tell where it lay.
+func title(file string) string {
+	base := file[strings.LastIndexAny(file, `/\`)+1:]
+	if i := strings.LastIndex(base, "."); i > 0 {
+		base = base[:i]
+	}
+	if base == "" {
+		return file
+	}
+	return base
 }
 
 // Sketch is a job before it was measured.
@@ -44,7 +58,7 @@ type Sketch struct {
 func ReadSketch(name string, data []byte) (Sketch, error) {
 	d := newDecoder(name, data)
 	d.sketch = true
-	j := draft{Job: job.Job{Unit: tape.UnitInch, Seed: 1, Name: name, Tape: survey.Tape()}}
+	j := draft{Job: job.Job{Unit: tape.UnitInch, Seed: 1, Name: title(name), Tape: survey.Tape()}}
 	d.read(data, &j)
 	oneStep(j.Readings)
 	if errs := d.errs.sorted(); len(errs) > 0 {

@@ -36,9 +36,16 @@ func left(it survey.Item) string {
 	case it.Unchecked == 0:
 		return fmt.Sprintf("an error in any reading shows, but of %d not in which", it.Alike)
 	case it.Alike == 0:
-		return fmt.Sprintf("an error in %d readings would not show", it.Unchecked)
+		return fmt.Sprintf("an error in %s would not show", readings(it.Unchecked))
 	}
-	return fmt.Sprintf("an error in %d readings would not show, of %d not in which", it.Unchecked, it.Alike)
+	return fmt.Sprintf("an error in %s would not show, of %d not in which", readings(it.Unchecked), it.Alike)
+}
+
+func readings(n int) string {
+	if n == 1 {
+		return "1 reading"
+	}
+	return fmt.Sprintf("%d readings", n)
 }
 
 // notes says what the sheet rests on and what it leaves open.

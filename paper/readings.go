@@ -151,7 +151,8 @@ func doText(b *strings.Builder, p plan.Plan, rep survey.Report, style tape.Style
 }
 
 // nextText is the one reading to take next: what tells suspects apart, else
-// what checks or fixes most, else what is most in doubt.
+// what checks or fixes most, else what would tell readings apart that cannot be
+// told apart, else what is most in doubt.
 func nextText(p plan.Plan, rep survey.Report, style tape.Style) string {
 	name, sd := p.Survey.NextReading(p.Job.Readings)
 	switch {
@@ -163,10 +164,22 @@ func nextText(p plan.Plan, rep survey.Report, style tape.Style) string {
 		return fmt.Sprintf("Take next: %s. Nothing read so far says it to better than %s.", name, style.Up(mm(2*sd)))
 	case len(rep.Remedies) > 0:
 		return fmt.Sprintf("Take next: %s. It checks most of what is unchecked.", rep.Remedies[0].Ask.Name(style))
+	case next(rep.Apart) != nil:
+		return fmt.Sprintf("An error would show in every reading, but not always in which. To tell that better, take next: %s.", next(rep.Apart).Ask.Name(style))
 	case name != "" && !math.IsInf(sd, 0):
 		return fmt.Sprintf("No reading more is needed. The least sure distance left is %s, to %s (two standard deviations).", name, style.Up(mm(2*sd)))
 	}
 	return "No reading more is needed."
+}
+
+// next is the first remedy there is, nil for none.
+func next(ms []*survey.Remedy) *survey.Remedy {
+	for _, m := range ms {
+		if m != nil {
+			return m
+		}
+	}
+	return nil
 }
 
 func shows(mmSize float64, style tape.Style) string {

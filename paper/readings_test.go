@@ -53,7 +53,7 @@ func readingsText(t *testing.T, p plan.Plan) string {
 func TestReadingsText(t *testing.T) {
 	text := readingsText(t, crooked())
 	for _, want := range []string{
-		"A-C 232-7/8\"", "1 reading to spare", "So they agree.", "No reading more is needed.",
+		"A-C 232-7/8\"", "1 reading to spare", "So they agree.", "not always in which. To tell that better, take next: from A to the mark on wall B-C at 72",
 		`shed, corner B: opens by 3" over 144"; 108" and 144" along its walls read 181`, "which: A-B, B-C",
 		`walls B-C and D-A: 4" over 144" out of parallel, nearer at B and A`,
 	} {

@@ -3,6 +3,7 @@ package paper
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"strake/finding"
@@ -106,10 +107,24 @@ func (s *summary) square(r floor.RoomOutline) string {
 	}
 	out := tape.Length(math.Round(worst * float64(tape.Millimetre)))
 	if s.say.Of(out) == s.say.Of(0) {
+		if taken := s.taken(r); taken != "" {
+			return "taken for granted, not measured, at corners " + taken
+		}
 		return "corners square, to the step lengths are printed in"
 	}
 	return fmt.Sprintf("corner %s is the farthest out: %s over %s", at, s.say.Of(out),
 		s.say.Of(tape.Length(math.Round(long*float64(tape.Millimetre)))))
+}
+
+// taken are the corners of a room that its shape takes for square.
+func (s *summary) taken(r floor.RoomOutline) string {
+	var out []string
+	for _, c := range s.p.Survey.Report(s.p.Job.Readings).Squares {
+		if slices.Contains(r.Names, c) {
+			out = append(out, c)
+		}
+	}
+	return strings.Join(out, ", ")
 }
 
 func (s *summary) rows() string {

@@ -12,6 +12,7 @@ type Remedy struct {
 	Checks []int   // verdicts that it would check (with the remedies before it)
 	Fixes  float64 // it fixes what was in doubt by this (1 deviation, mm); 0: that was fixed
 	Alike  float64 // Locate: the highest correlation left between two suspects
+	Shows  bool    // Apart: it tells all of the set apart, by Model.Alike
 }
 
 // remedies is how many are worked out; the measuring sheet has them all.
@@ -21,7 +22,8 @@ const remedies = 6
 // that would tell suspects apart.
 func (p *Report) remedy(r Result, c *checks, rs []Reading, at map[int]int) {
 	open := p.unchecked()
-	if len(open) == 0 && (!p.Wrong || p.Locatable) {
+	p.Apart = make([]*Remedy, len(p.Alike))
+	if len(open) == 0 && (!p.Wrong || p.Locatable) && len(p.Alike) == 0 {
 		return
 	}
 	net := r.net.with()
@@ -33,11 +35,83 @@ func (p *Report) remedy(r Result, c *checks, rs []Reading, at map[int]int) {
 	for len(open) > 0 && len(p.Remedies) < remedies {
 		m, ok := pl.next(open)
 		if !ok {
-			return
+			break
 		}
 		p.Remedies = append(p.Remedies, m)
 		open = less(open, m.Checks)
 	}
+	if !p.Wrong && len(open) == 0 {
+		for i, set := range p.Alike {
+			p.Apart[i] = pl.apart(set)
+		}
+	}
+}
+
+// twin is the correlation above which only a very large error is told apart.
+const twin = 0.95
+
+// apart is the reading that tells most of a set apart: the one that leaves the
+// fewest of them to be taken for one another, first by Model.Alike, and where
+// no one reading does, by twin. nil where none helps, or where what is to be
+// read anyhow tells them apart.
+func (p *planner) apart(set []int) *Remedy {
+	for _, above := range []float64{p.model.Alike, max(twin, p.model.Alike)} {
+		now, pairs := p.mistaken(effect{pull: make([]float64, len(p.rows))}, set, above)
+		if now == 0 {
+			return nil
+		}
+		best, low := (*Remedy)(nil), float64(now)+0.01*float64(pairs)
+		for k := range p.cands {
+			if p.used[k] {
+				continue
+			}
+			left, pairs := p.mistaken(p.effect(k), set, above)
+			v := float64(left) + 0.01*float64(pairs)
+			if !p.plain(k) {
+				v += 0.005
+			}
+			if left < now && v < low {
+				best, low = &Remedy{Ask: p.cands[k].ask, Shows: left == 0 && above == p.model.Alike}, v
+			}
+		}
+		if best != nil {
+			return best
+		}
+	}
+	return nil
+}
+
+// mistaken is how many of a set, once a candidate of this effect is taken, are
+// at most taken for one another, their tests correlated above a figure and
+// chained together (0: all are told apart), and how many pairs of them are.
+func (p *planner) mistaken(e effect, set []int, above float64) (most, pairs int) {
+	group := make([]int, len(set))
+	for a := range set {
+		group[a] = a
+	}
+	for a, i := range set {
+		for b, j := range set[:a] {
+			if math.Abs(alike(p.shareAfter(e, i, i), p.shareAfter(e, j, j), p.shareAfter(e, i, j))) <= above {
+				continue
+			}
+			pairs++
+			from, to := group[a], group[b]
+			for k := range group {
+				if group[k] == from {
+					group[k] = to
+				}
+			}
+		}
+	}
+	size := map[int]int{}
+	for _, g := range group {
+		size[g]++
+		most = max(most, size[g])
+	}
+	if most == 1 {
+		most = 0
+	}
+	return most, pairs
 }
 
 func (p *Report) unchecked() []int {
@@ -119,6 +193,9 @@ func (p *planner) sizes(e effect, open []int) float64 {
 func (p *planner) locate(suspects []int) *Remedy {
 	best, low := -1, math.Inf(1)
 	for k := range p.cands {
+		if p.used[k] {
+			continue
+		}
 		high := p.highest(p.effect(k), suspects)
 		if !p.plain(k) {
 			high += 0.02

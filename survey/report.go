@@ -32,22 +32,22 @@ func (r Result) Findings(rs []Reading, style tape.Style) []finding.Finding {
 		return append(out, r.noShape(rs, rep, style)...)
 	}
 	if len(loose) == 0 {
-		out = append(out, r.assumed(rs, rep)...)
+		out = append(out, r.assumed(rs, rep, style)...)
 	}
 	out = append(out, rep.wrong(r, rs, style)...)
-	if crooked := r.notSquare(); len(crooked) > 0 {
-		out = append(out, crooked...)
-	} else {
+	crooked, told := r.notSquare()
+	out = append(out, crooked...)
+	if len(crooked) == 0 {
 		out = append(out, r.against(rs, rep)...)
 	}
 	out = append(out, rep.others()...)
 	if len(loose) == 0 {
 		out = append(out, r.untied(rs, style)...)
 	}
-	out = append(out, rep.crooked(style)...)
+	out = append(out, rep.crooked(told, style)...)
 	if len(loose) == 0 {
 		out = append(out, rep.unread(rs, r.model, style)...)
-		out = append(out, rep.twins(rs)...)
+		out = append(out, rep.twins(rs, style)...)
 	}
 	for _, rm := range r.Built.Rooms {
 		out = append(out, r.outOfSquare(rm, style)...)
@@ -67,18 +67,26 @@ func (r Result) apart() []finding.Finding {
 
 // assumed says that the shape rests on corners taken for square, and which
 // reading would do most about it.
-func (r Result) assumed(rs []Reading, rep Report) []finding.Finding {
+func (r Result) assumed(rs []Reading, rep Report, style tape.Style) []finding.Finding {
 	if rep.Assumed == 0 {
 		return nil
 	}
 	f := finding.Finding{Level: finding.Warn, Rule: "shape rests on assumed square corners", Where: "corners " + strings.Join(rep.Squares, ", "),
 		Do:       "Measure walls and diagonals that are not read yet.",
-		Measured: fmt.Sprintf("%d independent readings short of a fixed shape", rep.Assumed),
+		Measured: fmt.Sprintf("%d independent %s short of a fixed shape", rep.Assumed, plural(rep.Assumed, "reading")),
 		Limit:    fmt.Sprintf("%d are needed", r.shape()-r.hard())}
 	if next, sd := r.NextReading(rs); next != "" {
-		f.Do = fmt.Sprintf("Measure %s next: it is in doubt by %.0f mm (2 standard deviations).", next, 2*sd)
+		f.Do = fmt.Sprintf("Measure %s next: it is in doubt by %s (2 standard deviations).", next, style.Up(ticks(2*sd)))
 	}
 	return []finding.Finding{f}
+}
+
+// plural is a word for n things.
+func plural(n int, one string) string {
+	if n == 1 {
+		return one
+	}
+	return one + "s"
 }
 
 // NextReading is the distance between two corners of one room, not read yet,

@@ -194,3 +194,60 @@ func TestDoorwayWrong(t *testing.T) {
 		t.Errorf("others %v, suspects %s", rep.Others, rep.names(rep.Suspects, rs))
 	}
 }
+
+// One reading to spare, nothing wrong: an error would show, but not in which,
+// and the reading that would tell is named, though all are checked. For the
+// L-shaped room it is none that was read, and is named for each set.
+func TestNamesWhatWouldTellApart(t *testing.T) {
+	rs := []Reading{in("A", "B", 180), in("B", "C", 144), in("C", "D", 184), in("D", "A", 144.5), in("A", "C", 232.875), in("B", "D", 231.625)}
+	r := Adjust(quad(false), rs, Tape())
+	rep := r.Report(rs)
+	if rep.Spare != 1 || rep.Wrong || len(rep.Alike) != 1 || rep.Apart[0] == nil {
+		t.Fatalf("spare %d, wrong %v, alike %v, apart %v", rep.Spare, rep.Wrong, rep.Alike, rep.Apart)
+	}
+	f, ok := first(r.Findings(rs, inches16), "readings that cannot be told apart")
+	if !ok || !strings.HasPrefix(f.Do, "One reading more, from ") || !strings.Contains(f.Do, "mark on wall") {
+		t.Errorf("finding %v", f)
+	}
+	s, ls := lroom()
+	rep = Adjust(s, ls, Tape()).Report(ls)
+	for i, m := range rep.Apart {
+		if m == nil {
+			t.Errorf("nothing named for %s", rep.names(rep.Alike[i], ls))
+		}
+	}
+}
+
+// What is in doubt is said in the unit of the job.
+func TestDoubtInTheJobsUnit(t *testing.T) {
+	rs := []Reading{in("A", "B", 151.375), in("B", "C", 122)}
+	r := Adjust(quad(false), rs, Tape())
+	f, ok := first(r.Findings(rs, inches16), "shape rests on assumed square corners")
+	if !ok || strings.Contains(f.Do, "mm") || !strings.Contains(f.Do, "\" (2 standard deviations)") {
+		t.Errorf("finding %v", f)
+	}
+	rs = append(rs, in("C", "D", 151.5), in("D", "A", 122.25))
+	f, ok = first(Adjust(quad(false), rs, Tape()).Findings(rs, inches16), "shape rests on assumed square corners")
+	if !ok || f.Measured != "1 independent reading short of a fixed shape" {
+		t.Errorf("finding %v", f)
+	}
+}
+
+// Readings written to whole inches check nothing that a floor would show: that
+// is what to mend, not more of the same.
+func TestCoarseReadings(t *testing.T) {
+	rs := []Reading{in("A", "B", 120), in("B", "C", 100), in("C", "D", 120), in("D", "A", 100), in("A", "C", 156), in("B", "D", 156)}
+	for i := range rs {
+		rs[i].Step = tape.Inch
+	}
+	f, ok := first(Adjust(quad(false), rs, Tape()).Findings(rs, inches16), "unchecked readings")
+	if !ok || !strings.HasPrefix(f.Do, `They are written to 1" only: take them again to 1/16", and write the fractions.`) {
+		t.Errorf("finding %v", f)
+	}
+	for i := range rs {
+		rs[i].Step = tape.Sixteenth
+	}
+	if f, ok := first(Adjust(quad(false), rs, Tape()).Findings(rs, inches16), "unchecked readings"); ok {
+		t.Errorf("finding %v", f)
+	}
+}

@@ -3,6 +3,7 @@ package survey
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"strake/finding"
@@ -39,24 +40,40 @@ func (r Result) turns() []finding.Finding {
 	return out
 }
 
-// notSquare names corners that were taken for square and are far from it.
-func (r Result) notSquare() []finding.Finding {
-	var out []finding.Finding
+// notSquare names corners that were taken for square and are far from it. Many
+// at once have one cause, and are one finding.
+func (r Result) notSquare() (fs []finding.Finding, corners []string) {
+	var is, wants []string
 	for _, rm := range r.Built.Rooms {
 		ring := rm.Ring()
 		n := len(ring)
 		for i, c := range ring {
 			want, given := rm.Turn(c)
-			is := inside(r.Built.At[ring[(i+n-1)%n]], r.Built.At[c], r.Built.At[ring[(i+1)%n]]) * 180 / math.Pi
-			if off := math.Abs(is - want); !given && off > oblique && !r.model.NoSquares {
-				out = append(out, finding.Finding{Level: finding.Stop, Rule: "corners taken for square", Where: "corner " + c,
-					Measured: fmt.Sprintf("the readings make it %.0f degrees", is), Limit: fmt.Sprintf("within %.0f of %.0f", oblique, want),
-					Do: "If it really is not square, give its angle under angles; if it stands into the room, name it under into; else a wall beside it was read wrong."})
+			at := inside(r.Built.At[ring[(i+n-1)%n]], r.Built.At[c], r.Built.At[ring[(i+1)%n]]) * 180 / math.Pi
+			if off := math.Abs(at - want); given || off <= oblique || r.model.NoSquares {
+				continue
 			}
+			corners, is = append(corners, c), append(is, fmt.Sprintf("%.0f", at))
+			if w := fmt.Sprintf("%.0f", want); !slices.Contains(wants, w) {
+				wants = append(wants, w)
+			}
+			fs = append(fs, finding.Finding{Level: finding.Stop, Rule: "corners taken for square", Where: "corner " + c,
+				Measured: fmt.Sprintf("the readings make it %.0f degrees", at), Limit: fmt.Sprintf("within %.0f of %.0f", oblique, want),
+				Do: "If it really is not square, give its angle under angles; if it stands into the room, name it under into; else a wall beside it was read wrong."})
 		}
 	}
-	return out
+	if len(fs) <= fewCorners {
+		return fs, corners
+	}
+	f := fs[0]
+	f.Where, f.Measured = "corners "+strings.Join(corners, ", "), "the readings make them "+strings.Join(is, ", ")+" degrees"
+	f.Limit = fmt.Sprintf("within %.0f of %s", oblique, strings.Join(wants, " or "))
+	f.Do = "So many at once: a wall was read wrong or written against the wrong corners, the corners are not named in their order round the room, or one that stands into the room is not named under into. Where a corner really is not square, give its angle under angles."
+	return []finding.Finding{f}, corners
 }
+
+// fewCorners are told one by one: a wall that was read wrong moves so many.
+const fewCorners = 2
 
 // against says that corners taken for square hold the fitted room away from
 // what the readings alone would make of it.

@@ -53,3 +53,18 @@ func TestCornersThatAreNotSquare(t *testing.T) {
 		t.Errorf("1.6 degrees off: %v", got)
 	}
 }
+
+// Corners all over the room that come out far from square have one cause, and
+// are told once, together.
+func TestManyCrookedCornersAreOneFinding(t *testing.T) {
+	rs := []Reading{in("A", "B", 120), in("B", "C", 100), in("C", "D", 60), in("D", "A", 100)}
+	var told []finding.Finding
+	for _, f := range Adjust(quad(false), rs, Tape()).Findings(rs, inches16) {
+		if f.Rule == "corners taken for square" {
+			told = append(told, f)
+		}
+	}
+	if len(told) != 1 || told[0].Level != finding.Stop || told[0].Where != "corners A, B, C, D" || told[0].Measured != "the readings make them 73, 73, 107, 107 degrees" {
+		t.Errorf("told %v", told)
+	}
+}

@@ -2,15 +2,21 @@ package survey
 
 import (
 	"math"
+	"slices"
 
 	"strake/plane"
 	"strake/room"
 	"strake/tape"
 )
 
+// longClose is the longest wall (mm) that rows close at with a width at one
+// station: a longer one gets three.
+const longClose = 1800
+
 // stations are the widths where rows close: from three marks on the wall, at an
-// eighth of its length from each end and in the middle, square across, and from
-// two more through each doorway across, near its jambs.
+// eighth of its length from each end and in the middle, square across; as many
+// more as it takes for three on each long wall across, and one on a short one;
+// and two more through each doorway across, near its jambs.
 func (r Result) stations(net *net, w Want) []candidate {
 	var out []candidate
 	for _, wall := range w.Closing {
@@ -18,7 +24,11 @@ func (r Result) stations(net *net, w Want) []candidate {
 		if !ok {
 			continue
 		}
+		met := map[room.Wall][]float64{} // where on the wall, mm, the marks lie from which a wall across is met
 		add := func(at tape.Length, far room.Wall, through string) {
+			if through == "" {
+				met[far] = append(met[far], at.Millimetres())
+			}
 			if r.widthTaken(w.Have, ccw, at, far) {
 				return
 			}
@@ -31,13 +41,49 @@ func (r Result) stations(net *net, w Want) []candidate {
 		}
 		length := r.Built.At[ccw[1]].Sub(r.Built.At[ccw[0]]).Len()
 		for _, part := range []float64{0.125, 0.5, 0.875} {
-			r.across(k, ccw, part*length, w.Step, add)
+			r.across(k, ccw, part*length, w.Step, room.Wall{}, add)
+		}
+		for _, far := range r.facingWalls(k, ccw) {
+			from, to := r.opposite(ccw, far)
+			parts := []float64{0.125, 0.5, 0.875}
+			if to-from <= longClose {
+				parts = []float64{0.5}
+			}
+			for _, part := range parts {
+				mm := from + part*(to-from)
+				near := func(at float64) bool { return len(parts) == 1 || math.Abs(at-mm) < (to-from)/5 }
+				if to-from > shortWall && !slices.ContainsFunc(met[far], near) {
+					r.across(k, ccw, mm, w.Step, far, add)
+				}
+			}
 		}
 		for _, d := range r.Built.Doorways {
 			r.acrossThrough(k, ccw, d, w.Step, add)
 		}
 	}
 	return out
+}
+
+// facingWalls are the walls of room k across from a wall of it, nearly parallel.
+func (r Result) facingWalls(k int, w room.Wall) []room.Wall {
+	var out []room.Wall
+	u := unit(r.Built.At[w[1]].Sub(r.Built.At[w[0]]))
+	ring := r.Built.Rooms[k].Ring()
+	for i, c := range ring {
+		v := room.Wall{c, ring[(i+1)%len(ring)]}
+		if unit(r.Built.At[v[1]].Sub(r.Built.At[v[0]])).Dot(u) < -0.97 && u.Cross(r.Built.At[v[0]].Sub(r.Built.At[w[0]])) > 0 {
+			out = append(out, v)
+		}
+	}
+	return out
+}
+
+// opposite is the part of a wall, in mm from its first corner, that another
+// lies square across from.
+func (r Result) opposite(w, far room.Wall) (from, to float64) {
+	a, d := r.Built.At[w[0]], r.Built.At[w[1]].Sub(r.Built.At[w[0]])
+	u := unit(d)
+	return math.Max(0, r.Built.At[far[1]].Sub(a).Dot(u)), math.Min(d.Len(), r.Built.At[far[0]].Sub(a).Dot(u))
 }
 
 // widthTaken tells whether a width from near this place on a wall to that far
@@ -54,15 +100,15 @@ func (r Result) widthTaken(have []Reading, w room.Wall, at tape.Length, far room
 }
 
 // across finds a mark near a place (mm) along a wall of room k that a tape
-// pulled square from meets a wall at.
-func (r Result) across(k int, w room.Wall, mm float64, step tape.Length, add func(at tape.Length, far room.Wall, through string)) {
+// pulled square from meets a wall at: the wanted one, if any is.
+func (r Result) across(k int, w room.Wall, mm float64, step tape.Length, want room.Wall, add func(at tape.Length, far room.Wall, through string)) {
 	var far room.Wall
 	at, ok := r.markAt(w, mm, step, func(at tape.Length) bool {
 		p, u := r.square(w, at)
 		v, t, ok := r.facing(k, w, p, u)
 		far = v
 		end := p.Add(u.Times(t))
-		return ok && r.solid(v, end.Sub(r.Built.At[v[0]]).Len()) && r.inTheWay(p, end) == ""
+		return ok && (want == room.Wall{} || v == want) && r.solid(v, end.Sub(r.Built.At[v[0]]).Len()) && r.inTheWay(p, end) == ""
 	})
 	if ok {
 		add(at, far, "")

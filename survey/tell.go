@@ -3,6 +3,7 @@ package survey
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"strake/finding"
@@ -30,6 +31,9 @@ func (p Report) wrong(r Result, rs []Reading, style tape.Style) []finding.Findin
 		f.Level = finding.Stop
 	}
 	f.Do = p.again(rs, style)
+	if math.Abs(top.Blunder) > inches && len(top.Slips) == 0 {
+		f.Do += " So much is seldom misread: see that each reading stands against its own corners, and that the corners are named in their order round the room."
+	}
 	return []finding.Finding{f}
 }
 
@@ -111,7 +115,30 @@ func (p Report) unread(rs []Reading, m Model, style tape.Style) []finding.Findin
 	if do := p.toCheck(rs, style); do != "" {
 		f.Do = do
 	}
+	if step := p.coarse(open, rs); step > 0 {
+		f.Do = "They are written to " + style.Of(step) + " only: take them again to " + finer(step) + ", and write the fractions. " + f.Do
+	}
 	return []finding.Finding{f}
+}
+
+// coarse is the step that readings were written to where that step makes most
+// of their doubt; 0 where it does not.
+func (p Report) coarse(open []int, rs []Reading) tape.Length {
+	for _, k := range open {
+		v := p.Verdicts[k]
+		if step := rs[v.Reading].Step; step.Millimetres()*step.Millimetres()/12 > v.SD*v.SD/2 {
+			return step
+		}
+	}
+	return 0
+}
+
+// finer is the step that a tape is read to where it was read to a coarse one.
+func finer(step tape.Length) string {
+	if step%tape.SixtyFourth == 0 {
+		return `1/16"`
+	}
+	return "1 mm"
 }
 
 // toCheck lists the readings that would check the unchecked, in order.
@@ -132,21 +159,34 @@ func (p Report) toCheck(rs []Reading, style tape.Style) string {
 	return "Measure " + strings.Join(out, ", then ") + "."
 }
 
-// twins names sets of readings that cannot be told apart.
-func (p Report) twins(rs []Reading) []finding.Finding {
+// twins names sets of readings that cannot be told apart, and the reading more
+// that would tell most of them apart.
+func (p Report) twins(rs []Reading, style tape.Style) []finding.Finding {
 	var out []finding.Finding
-	for _, set := range p.Alike {
-		out = append(out, finding.Finding{Level: finding.Note, Rule: "readings that cannot be told apart", Where: p.names(set, rs),
-			Measured: "an error in one of these shows, but not in which"})
+	for i, set := range p.Alike {
+		f := finding.Finding{Level: finding.Note, Rule: "readings that cannot be told apart", Where: p.names(set, rs),
+			Measured: "an error in one of these shows, but not in which"}
+		if m := p.Apart[i]; m != nil {
+			verb := "would narrow it down; strake measure lists all that it takes"
+			if m.Shows {
+				verb = "would show in which"
+			}
+			f.Do = fmt.Sprintf("One reading more, %s, %s.", m.Ask.Name(style), verb)
+		}
+		out = append(out, f)
 	}
 	return out
 }
 
 // crooked names corners that were taken for square, that no reading fixes, and
 // that the readings all the same push out of square.
-func (p Report) crooked(style tape.Style) []finding.Finding {
+// What was told of a corner already is not told again.
+func (p Report) crooked(told []string, style tape.Style) []finding.Finding {
 	var out []finding.Finding
 	for _, s := range p.Strained {
+		if slices.Contains(told, s.Corner) {
+			continue
+		}
 		f := finding.Finding{Level: finding.Warn, Rule: "corners taken for square", Where: "corner " + s.Corner,
 			Measured: fmt.Sprintf("the readings push it %.1f degrees out of square", math.Abs(s.Degrees)), Limit: fmt.Sprintf("%.1f", s.Limit),
 			Do: "Either it is not square, or a wall beside it was read wrong."}

@@ -52,11 +52,15 @@ type Report struct {
 	Remedies  []Remedy  // readings that would check the unchecked
 	Swapped   [2]int    // index into Verdicts: two readings that fit with their values swapped; equal: none
 	Locate    *Remedy   // the reading that would tell the suspects apart
+	Apart     []*Remedy // the reading that would tell most of each set of Alike apart; nil: none would, or one is wrong
 }
 
 // Report tests the readings, finds the one that is probably wrong, and works
 // out which reading more would help.
 func (r Result) Report(rs []Reading) Report {
+	if r.net == nil {
+		return Report{Chance: 1}
+	}
 	c := r.net.check(r.net.observations(rs, r.model), r.x, r.model)
 	rep := Report{Chance: 1, Spare: int(math.Round(c.spare)), Assumed: int(math.Round(c.loose))}
 	if c.cov == nil {

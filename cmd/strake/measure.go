@@ -56,7 +56,7 @@ func (c *measureCmd) Run(r rim) error {
 	if out == "" {
 		out = strings.TrimSuffix(c.Job, filepath.Ext(c.Job)) + "-measure"
 	}
-	moved, err := writeAll(r.path(out), files)
+	moved, err := writeAll(r.path(out), files, laterPages(r.path(out))...)
 	if err != nil {
 		return err
 	}
@@ -80,6 +80,19 @@ func (c *measureCmd) ask(k jobfile.Sketch) measure.Ask {
 	return measure.Ask{Name: j.Name, Sketch: j.Sketch, Rough: k.Rough, Have: j.Readings, Unplaced: k.Unplaced, Floating: k.Floating, Model: j.Tape,
 		Rows: measure.Rows{Along: w.Direction, Across: w.Across, Between: w.Between, Start: w.StartWall, Through: w.RunThrough},
 		Unit: j.Unit, Checks: checks}
+}
+
+// laterPages are the pages of a sheet that lie in a folder: one that the new
+// sheet has not is put aside, so that nobody fills in a page of another sheet.
+func laterPages(dir string) []writer {
+	var out []writer
+	for n := 1; ; n++ {
+		name := fmt.Sprintf("measure-%d.svg", n)
+		if _, err := os.Lstat(filepath.Join(dir, name)); err != nil {
+			return out
+		}
+		out = append(out, writer{name: name})
+	}
 }
 
 func measureFiles(s measure.Sheet) ([]file, error) {

@@ -147,7 +147,7 @@ func earlierName(name string) string { return name + ".before" }
 // String tells what was moved, a line for each kind; nothing when nothing was.
 func (a aside) String() string {
 	return list("Kept, as it is not what strake last wrote: ", a.changed) +
-		list("Set aside, as this plan has no such paper: ", a.earlier)
+		list("Set aside, as there is no such paper now: ", a.earlier)
 }
 
 func list(title string, ms []moved) string {
