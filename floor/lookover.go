@@ -26,7 +26,7 @@ func lookOver(b room.Built, style tape.Style) []finding.Finding {
 	for _, s := range b.Stays {
 		out = append(out, stayInside(b, s)...)
 	}
-	return out
+	return append(out, overEachOther(b)...)
 }
 
 func crossingWalls(b room.Built, r room.Room) []finding.Finding {

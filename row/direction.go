@@ -82,6 +82,7 @@ func direction(b room.Built, w Wishes) (plane.Dir, basis, []finding.Finding) {
 		fs = append(fs, finding.Finding{Level: finding.Warn, Rule: "start wall", Where: "wall " + w.StartWall.String(),
 			Measured: "the rows end at this wall instead of lying along it",
 			Do:       "Choose a start wall that runs with the rows, or the other direction."})
+		return d, from, fs
 	}
 	from.why += fmt.Sprintf("; first row along wall %s", w.StartWall)
 	return d, from, fs

@@ -62,7 +62,9 @@ func layRows(f floor.Floor, b room.Built, d plane.Dir, from basis, pitch tape.Le
 	l.spread(a, w.Turning)
 	l.zones(a, lim)
 	l.odd(p, a)
-	l.Why += fmt.Sprintf("; narrowest rip at a closing edge %s", style.Of(s.narrowest(pitch)))
+	fine := style
+	fine.Step = style.Step / 2 // as rips are told
+	l.Why += fmt.Sprintf("; narrowest rip at a closing edge %s", fine.Of(s.narrowest(pitch)))
 	l.Findings = append(l.Findings, l.sliverFindings(lim, style)...)
 	return l, a
 }

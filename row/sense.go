@@ -120,7 +120,7 @@ func strip(g plane.Region, low, high tape.Length) plane.Region {
 }
 
 // strip adds the parts of one strip as cells, each with its runs. A run in
-// none (it lies behind jambs) goes to the part nearest before it.
+// none (it lies behind jambs) goes to the first.
 func (g *grid) strip(parts []plane.Region, low, high tape.Length, rs []int, runs []Run) {
 	cs := make([]cell, len(parts))
 	for i, p := range parts {
@@ -130,9 +130,18 @@ func (g *grid) strip(parts []plane.Region, low, high tape.Length, rs []int, runs
 		cs = []cell{{low: low, high: high}}
 	}
 	for _, i := range rs {
-		k := max(0, slices.IndexFunc(cs, func(c cell) bool { return holdsRun(c.part, runs[i]) }))
+		k := max(0, holding(cs, runs[i]))
 		cs[k].runs, cs[k].long = append(cs[k].runs, i), max(cs[k].long, runs[i].Length())
 	}
+	for _, i := range rs { // a run that goes on behind a jamb takes in the part on its other side
+		own := slices.IndexFunc(cs, func(c cell) bool { return slices.Contains(c.runs, i) })
+		for k := range cs {
+			if k != own && len(cs[k].runs) == 0 && places(cs[k], runs[i]) > 0 {
+				cs[own].part, cs[k].part = append(cs[own].part, cs[k].part...), nil
+			}
+		}
+	}
+	cs = slices.DeleteFunc(cs, func(c cell) bool { return len(c.runs) == 0 && len(c.part) == 0 })
 	for _, c := range cs {
 		if len(c.runs) > 0 {
 			g.cells = append(g.cells, c)
@@ -142,18 +151,34 @@ func (g *grid) strip(parts []plane.Region, low, high tape.Length, rs []int, runs
 	}
 }
 
-// holdsRun tells whether most corners of a run lie in a part of its strip.
-func holdsRun(part plane.Region, r Run) bool {
-	if len(part) == 0 {
-		return false
-	}
-	in := 0
-	for _, p := range r.Shape[0] {
-		if part[0].Where(p) >= 0 {
-			in++
+// holding is the part of a strip that a run lies in most, looked up at places
+// along its middle; -1 when it lies in none.
+func holding(cs []cell, r Run) int {
+	best, most := -1, 0
+	for i, c := range cs {
+		if n := places(c, r); n > most {
+			best, most = i, n
 		}
 	}
-	return 2*in > len(r.Shape[0])
+	return best
+}
+
+// places counts at how many places of a grid over it a run lies in a cell.
+func places(c cell, r Run) int {
+	if len(c.part) == 0 {
+		return 0
+	}
+	lo, hi := r.Shape[0].Box()
+	from, to := max(lo.X, r.Left.Reach), min(hi.X, r.Right.Reach)
+	n := 0
+	for k := tape.Length(1); k < 24; k++ {
+		for j := tape.Length(1); j < 4; j++ {
+			if c.part[0].Where(plane.P(from+(to-from)*k/24, lo.Y+(hi.Y-lo.Y)*j/4)) >= 0 {
+				n++
+			}
+		}
+	}
+	return n
 }
 
 // touch finds, for each cell, the cells whose runs touch it from ahead (up)
