@@ -60,24 +60,30 @@ func (s *site) arcs(z *zone) []arc {
 			out = append(out, a)
 		}
 	}
-	if !s.sharesGrid(z) { // where it meets other rows a row line must lie
-		for _, e := range sidesOf(z.Outline) {
-			limit, low, high := s.lim.NarrowestRip.Value, min(e.a.Y, e.b.Y), max(e.a.Y, e.b.Y)
-			switch {
-			case !e.long() || z.lineLength(e) == 0:
-			case !s.byFrame(z, e):
-				if e.flat() {
-					out = append(out, arc{e.a.Y, 0})
-				}
-			case high-low >= z.Width-limit || (e.b.X-e.a.X).Abs() < s.lim.ShortestPiece.Value:
-			case e.b.X > e.a.X: // the rows lie above it
-				out = append(out, arc{high + limit, low + z.Width - high - limit})
-			default:
-				out = append(out, arc{high - z.Width, low - limit - high + z.Width})
-			}
+	for _, e := range sidesOf(z.Outline) {
+		if a, ok := s.lineArc(z, e); ok {
+			out = append(out, a)
 		}
 	}
 	return out
+}
+
+// lineArc is the arc that a zone line beside the rows leaves: along a frame the
+// rows close as along an edge without play; where other rows end or begin a row
+// line must lie. A line to rows of the same grid leaves them all.
+func (s *site) lineArc(z *zone, e edge) (arc, bool) {
+	limit, low, high := s.lim.NarrowestRip.Value, min(e.a.Y, e.b.Y), max(e.a.Y, e.b.Y)
+	switch {
+	case !e.long() || z.lineLength(e) == 0:
+		return arc{}, false
+	case !s.byFrame(z, e):
+		return arc{e.a.Y, 0}, e.flat() && !s.sharesGrid(z)
+	case high-low >= z.Width-limit || (e.b.X-e.a.X).Abs() < s.lim.ShortestPiece.Value:
+		return arc{}, false
+	case e.b.X > e.a.X: // the rows lie above it
+		return arc{high + limit, low + z.Width - high - limit}, true
+	}
+	return arc{high - z.Width, low - limit - high + z.Width}, true
 }
 
 // byFrame tells whether a frame lies on the other side of a zone line.

@@ -71,7 +71,7 @@ func (f floors) closetBehind(seed uint64) job.Job {
 // slid, dropped or angled in; the rest say why. Both are proved by rules of the
 // checker, which shares no code with the rows.
 func TestInterlock(t *testing.T) {
-	const n = 42
+	n := floorCount(42)
 	good, splines, backwards := 0, 0, 0
 	for seed := range uint64(n) {
 		f := floors{rand.New(rand.NewPCG(seed, 1234))}
@@ -178,7 +178,7 @@ func TestStartInTheMiddle(t *testing.T) {
 // TestFieldsAtDoorways: rows that turn in a doorway, or begin anew beyond a
 // header, still mate everywhere, and the fields make the floor.
 func TestFieldsAtDoorways(t *testing.T) {
-	const n = 24
+	n := floorCount(24)
 	good, parted := 0, 0
 	for seed := range uint64(n) {
 		f := floors{rand.New(rand.NewPCG(seed, 4321))}
@@ -212,7 +212,7 @@ func TestFieldsAtDoorways(t *testing.T) {
 // TestFrames: boards round a hearth or a tile, mitred or butted, rows along,
 // across or slanting past them: everything mates, and the frame lies first.
 func TestFrames(t *testing.T) {
-	const n = 20
+	n := floorCount(20)
 	good := 0
 	for seed := range uint64(n) {
 		f := floors{rand.New(rand.NewPCG(seed, 555))}

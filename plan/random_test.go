@@ -171,10 +171,7 @@ func (f floors) stock(j *job.Job, s shape) {
 // TestRandomFloors plans random floors: at least 95 in 100 get a plan that the
 // checker passes. STRAKE_FLOORS sets how many.
 func TestRandomFloors(t *testing.T) {
-	n := 60
-	if v, err := strconv.Atoi(os.Getenv("STRAKE_FLOORS")); err == nil {
-		n = v
-	}
+	n := floorCount(60)
 	count := map[string]int{}
 	good := 0
 	for seed := range uint64(n) {
@@ -219,6 +216,15 @@ func TestRandomFloors(t *testing.T) {
 			t.Errorf("%d of %d floors with %s, want about %d %%", count[k], n, k, share)
 		}
 	}
+}
+
+// floorCount is how many random floors a test plans: as many as STRAKE_FLOORS
+// says, else these.
+func floorCount(n int) int {
+	if v, err := strconv.Atoi(os.Getenv("STRAKE_FLOORS")); err == nil {
+		return v
+	}
+	return n
 }
 
 func tallyFeatures(count map[string]int, j job.Job) {
