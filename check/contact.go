@@ -134,7 +134,7 @@ func between(z, y *zone) []contact {
 			}
 			for i, e := range sides(p.Outline) {
 				for j, f := range sides(r) {
-					if e.beside(f, int64(touching)) > corners {
+					if max(e.beside(f, int64(touching)), f.beside(e, int64(touching))) > corners { // either may be the short one
 						g := sides(q.Outline)[j]
 						h := sides(back.of(p.Outline))[i]
 						out = append(out, contact{p, q, e, g, e.along(f), g.along(h)})
