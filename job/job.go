@@ -58,6 +58,8 @@ type Wishes struct {
 	StartWall  room.Wall    // first row along this wall; empty: strake's choice
 	RunThrough string       // rows run through this doorway without a break
 	EdgeOn     string       // a row edge on this corner
+	FullBoard  string       // a full board along this edge: a wall A-B, a doorway, something that stays
+	Seen       []room.Wall  // walls where a taper would be seen
 	Middle     bool         // the first rows lie in the middle of the floor and go both ways
 	Backwards  string       // which pockets behind the start are laid backwards: "short", "all" or "none"
 	WoodFirst  bool         // saving wood comes before looks

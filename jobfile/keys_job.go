@@ -117,10 +117,29 @@ var wishTable = table[job.Wishes]{fields: []field[job.Wishes]{
 		}
 	}),
 	corner("edge_on", "A row edge falls on this corner or point.", func(w *job.Wishes) *string { return &w.EdgeOn }),
+	edge("full_board_at", "The row along this edge is a full board.", func(w *job.Wishes) *string { return &w.FullBoard }),
+	seenField(),
 	yes("start_middle", "The first two rows lie in the middle of the floor, groove to groove on a spline, and rows are laid from them both ways.", func(w *job.Wishes) *bool { return &w.Middle }).or("no"),
 	choice("backwards", "What lies behind the start row and is laid backwards from a spline: short (what has no long row of its own to start from, such as closets), all, or none (each such place starts from a carried line).", []string{"short", "all", "none"}, func(w *job.Wishes) *string { return &w.Backwards }).or("short"),
 	yes("wood_first", "Saving wood comes before looks.", func(w *job.Wishes) *bool { return &w.WoodFirst }).or("no"),
 }}
+
+// seenField reads walls where a taper would show.
+func seenField() field[job.Wishes] {
+	s := shape{words: "a list of walls, such as [A-B, C-D]", schema: map[string]any{"type": "array", "items": wallShape.schema}}
+	return custom("seen_walls", "Walls where a taper would be seen: lit from the side, or along a hall. It is told there whatever it measures.", s, func(d *decoder, n ast.Node, w *job.Wishes) {
+		nodes, _ := d.items(n, s.words)
+		for i, v := range nodes {
+			d.under(strconv.Itoa(i), v, func(n ast.Node) {
+				if t, ok := d.text(n, wallShape.words); ok {
+					if a, ok := d.pair(n.GetToken(), t, wallShape.words); ok {
+						w.Seen = append(w.Seen, a)
+					}
+				}
+			})
+		}
+	})
+}
 
 // angleField reads how far rows are turned from the wall they go by.
 func angleField() field[job.Wishes] {

@@ -42,6 +42,9 @@ func Choose(j job.Job) Choices {
 
 // placeOf is where the rows of a job are laid out.
 func placeOf(j job.Job, b room.Built, f floor.Floor, w row.Wishes, style tape.Style) row.Place {
+	if j.Wishes.FullBoard != "" {
+		w.FullAt = edgeName(j.Wishes.FullBoard, b, f)
+	}
 	return row.Place{Floor: f, Built: b, Trim: floor.Trim{Base: j.Base, Shoe: j.Shoe}, Pitch: j.Boards.Pitch(), Face: j.Boards.Face,
 		Limits: j.Limits, Wishes: w, Style: style}
 }
@@ -72,5 +75,5 @@ func turning(s string) row.Turning {
 
 func rowWishes(j job.Job, pins []lay.Pin) row.Wishes {
 	return row.Wishes{TaperAt: j.Pins.Taper, Pins: pins, Direction: j.Wishes.Direction, Across: j.Wishes.Across, Angle: j.Wishes.Angle, Between: j.Wishes.Between, StartWall: j.Wishes.StartWall,
-		RunThrough: j.Wishes.RunThrough, EdgeOn: j.Wishes.EdgeOn, Middle: j.Wishes.Middle, Turning: turning(j.Wishes.Backwards), Doorways: changes(j)}
+		RunThrough: j.Wishes.RunThrough, EdgeOn: j.Wishes.EdgeOn, Seen: j.Wishes.Seen, Middle: j.Wishes.Middle, Turning: turning(j.Wishes.Backwards), Doorways: changes(j)}
 }

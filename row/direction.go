@@ -19,6 +19,8 @@ type Wishes struct {
 	StartWall  room.Wall         // the first row lies along this wall
 	RunThrough string            // rows run through this doorway
 	EdgeOn     string            // a row edge on this corner
+	FullAt     string            // a full board along this edge of the floor, by its name
+	Seen       []room.Wall       // walls where a taper would be seen: lit from the side, along a hall
 	Middle     bool              // the first rows lie in the middle, and go both ways from a spline
 	Turning    Turning           // which pockets behind the start are laid backwards
 	Doorways   map[string]Change // what happens where the floor goes through them; left out: Through

@@ -6,6 +6,7 @@ import (
 
 	"strake/finding"
 	"strake/floor"
+	"strake/lay"
 	"strake/limits"
 	"strake/plane"
 	"strake/room"
@@ -69,17 +70,25 @@ func layRows(f floor.Floor, b room.Built, d plane.Dir, from basis, pitch tape.Le
 	return l, a
 }
 
-// wished is the offset with a row edge on the wished corner, where that makes
-// no rip too narrow.
+// wished is the offset with a row edge on the wished corner, or with a full
+// board at the wished edge, where that makes no rip too narrow.
 func (p problem) wished(best tape.Length, s score, a floor.Aligned, b room.Built, w Wishes, style tape.Style) (tape.Length, score, []finding.Finding) {
+	f := finding.Finding{Rule: "row edge on a corner", Where: "corner " + w.EdgeOn, Limit: "at least " + style.Of(p.limit)}
 	at, ok := b.At[w.EdgeOn]
+	y := mod(a.Dir.ToRow(at).Y, p.pitch)
+	if !ok && w.FullAt != "" {
+		f.Rule, f.Where = "full board at an edge", w.FullAt
+		y, ok = p.offsetOf(lay.Pin{Kind: lay.PinFull, Where: w.FullAt, Width: p.pitch}, a)
+		if !ok {
+			f.Level, f.Measured, f.Do = finding.Warn, "no row closes against it in this direction", "Name an edge that lies beside the rows, or wish for another direction."
+			return best, s, []finding.Finding{f}
+		}
+	}
 	if !ok {
 		return best, s, nil
 	}
-	y := mod(a.Dir.ToRow(at).Y, p.pitch)
 	t := p.at(y)
-	f := finding.Finding{Rule: "row edge on a corner", Where: "corner " + w.EdgeOn,
-		Measured: "narrowest rip " + style.Of(t.narrowest(p.pitch)), Limit: "at least " + style.Of(p.limit)}
+	f.Measured = "narrowest rip " + style.Of(t.narrowest(p.pitch))
 	if t.narrowest(p.pitch) >= min(p.limit, s.narrowest(p.pitch)) {
 		f.Level, f.Do = finding.Note, "The wish is kept."
 		return y, t, []finding.Finding{f}

@@ -17,7 +17,7 @@ func (p Place) scoreOf(fs []Field, joists room.Wall) Score {
 	s := Score{Narrowest: p.Pitch, Joists: joistsOf(p.Built, fs[0].Layout.Dir, joists)}
 	for _, f := range fs {
 		if f.Kind == lay.Field {
-			s.add(f, p.Pitch)
+			s.add(f, p.Pitch, p.Wishes.Seen)
 		}
 		s.Rows += f.Layout.Rows
 		s.Runs += len(f.Layout.Runs)
@@ -31,7 +31,7 @@ func (p Place) scoreOf(fs []Field, joists room.Wall) Score {
 }
 
 // add counts one field.
-func (s *Score) add(f Field, pitch tape.Length) {
+func (s *Score) add(f Field, pitch tape.Length, seen []room.Wall) {
 	l, a := f.Layout, f.Aligned
 	for _, r := range l.Rips {
 		e := a.Edges[r.Index]
@@ -43,6 +43,7 @@ func (s *Score) add(f Field, pitch tape.Length) {
 			s.Ripped += run
 		}
 		if t, ok := taperOf(r, e, run, pitch); ok {
+			t.Shown = t.Shown || r.Wall != (room.Wall{}) && slices.ContainsFunc(seen, func(w room.Wall) bool { return w == r.Wall || w == (room.Wall{r.Wall[1], r.Wall[0]}) })
 			s.Tapers = append(s.Tapers, t)
 		}
 	}
