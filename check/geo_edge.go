@@ -32,9 +32,13 @@ func (e edge) flat() bool     { return e.a.Y == e.b.Y }
 func (e edge) upright() bool  { return e.a.X == e.b.X }
 func (e edge) square() bool   { return e.flat() || e.upright() }
 
-// long tells whether e lies more along the rows than across them.
+// long tells whether e lies more along the rows than across them. A mitre of
+// 45 degrees, off by the rounding of its corners, is an end.
 func (e edge) long() bool {
 	d := e.step()
+	if d.X.Abs() > 1000*slack {
+		return d.X.Abs() > d.Y.Abs()+2*slack
+	}
 	return d.X.Abs() > d.Y.Abs()
 }
 

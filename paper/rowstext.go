@@ -26,14 +26,14 @@ func RowsText(w io.Writer, p plan.Plan) error {
 		wrap(&b, s+". Glue it into the groove of the row laid first, and let it stand proud by half.", "", "")
 	}
 	ripsText(&b, p, say)
-	field := -1
+	field := ""
 	for _, r := range Rows(p) {
 		b.WriteString("\n")
-		if s := words.FieldText(p, r.Field); s != "" && r.Field != field {
+		if s := words.FieldText(p, r.Field); s != field {
 			wrap(&b, strings.ToUpper(s[:1])+s[1:], "", "")
 			b.WriteString("\n")
+			field = s
 		}
-		field = r.Field
 		rowText(&b, r, p, say)
 	}
 	yardstickText(&b, p)

@@ -27,8 +27,12 @@ func Summary(p plan.Plan) string {
 		s.put("square", s.square(r))
 	}
 	s.put("rows", s.rows())
+	last := ""
 	for i := range p.Fields {
-		s.put("field", words.FieldText(p, i))
+		if t := words.FieldText(p, i); t != last {
+			s.put("field", t)
+			last = t
+		}
 	}
 	for _, r := range s.rips() {
 		s.put("rip", r)

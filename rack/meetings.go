@@ -72,6 +72,9 @@ func mating(end lay.Profile, tongue bool) lay.Profile {
 	return lay.Spline
 }
 
+// rounding is how far the corners of a mitre of 45 degrees may put it off.
+const rounding = 4 * tape.Tick
+
 // nearby is how far an end may lie off a line of other boards by rounding.
 const nearby = 16 * tape.Tick
 
@@ -117,7 +120,7 @@ func endCorners(r plane.Ring, left bool) (from, to plane.Pt) {
 	best := -tape.Longest
 	for i, p := range r {
 		q := r[(i+1)%len(r)]
-		if across := (q.Y - p.Y) * sign; across <= 0 || across < (q.X-p.X).Abs() { // the piece lies on its left
+		if across := (q.Y - p.Y) * sign; across <= 0 || across+rounding < (q.X-p.X).Abs() { // the piece lies on its left
 			continue
 		}
 		if far := max(p.X*sign, q.X*sign); far > best {

@@ -1,6 +1,8 @@
 package rack
 
 import (
+	"slices"
+
 	"strake/lay"
 	"strake/plane"
 	"strake/tape"
@@ -16,6 +18,23 @@ func (b *builder) besideFrames() {
 			b.besideFrame(&b.lay.Pieces[i])
 		}
 	}
+	for i := range b.lay.Pieces {
+		b.lay.Pieces[i].Slip = joinedSpans(b.lay.Pieces[i].Slip)
+	}
+}
+
+// joinedSpans are stretches from left to right, those that touch as one.
+func joinedSpans(ss []plane.Span) []plane.Span {
+	slices.SortFunc(ss, func(a, b plane.Span) int { return int(a.From - b.From) })
+	var out []plane.Span
+	for _, s := range ss {
+		if n := len(out); n > 0 && s.From <= out[n-1].To+nearby {
+			out[n-1].To = max(out[n-1].To, s.To)
+			continue
+		}
+		out = append(out, s)
+	}
+	return out
 }
 
 func (b *builder) besideFrame(p *lay.Piece) {
@@ -135,7 +154,7 @@ func endAt(p *lay.Piece, left bool) *lay.Profile {
 
 // isEnd tells whether a side is the outermost at one end of its piece.
 func (b *builder) isEnd(p *lay.Piece, u, v plane.Pt) bool {
-	if (v.Y - u.Y).Abs() < (v.X - u.X).Abs() {
+	if (v.Y-u.Y).Abs()+rounding < (v.X - u.X).Abs() {
 		return false
 	}
 	lo, hi := p.Outline.Box()

@@ -144,7 +144,8 @@ func leftSide(ring plane.Ring) (lo, far tape.Length, edgeAt int) {
 		}
 	}
 	lo, far, edgeAt = ring[at].X, ring[at].X, -1
-	steep := func(p, q plane.Pt) bool { return q.Y < p.Y && (q.Y-p.Y).Abs() >= (q.X-p.X).Abs() }
+	// A mitre of 45 degrees may be off by the rounding of its corners.
+	steep := func(p, q plane.Pt) bool { return q.Y < p.Y && (q.Y-p.Y).Abs()+4 >= (q.X-p.X).Abs() }
 	for i := at; ; i = (i + 1) % n {
 		p, q := ring[i], ring[(i+1)%n]
 		if !steep(p, q) || edgeAt >= 0 && i == at {

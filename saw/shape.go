@@ -67,8 +67,9 @@ func (s *shape) mitre(c pocket, whole [4]bool) {
 	}
 }
 
-// steep tells whether a line runs across the board rather than along it.
-func steep(a, b plane.Pt) bool { return (b.Y - a.Y).Abs() > (b.X - a.X).Abs() }
+// steep tells whether a line runs across the board rather than along it: ends
+// are mitred to some 60 degrees off square, and no taper comes near that.
+func steep(a, b plane.Pt) bool { return 2*(b.Y-a.Y).Abs() > (b.X - a.X).Abs() }
 
 func (s *shape) notch(c pocket) {
 	lo, hi := plane.Ring(c).Box()
