@@ -58,8 +58,15 @@ func crossingWalls(b room.Built, r room.Room) []finding.Finding {
 	return nil
 }
 
+// crosses tells whether two walls share a place. Two on one line, as on both
+// sides of a closet's mouth, do only where they lie over each other.
 func crosses(a, b, c, d plane.XY) bool {
 	side := func(p, q, r plane.XY) float64 { return q.Sub(p).Cross(r.Sub(p)) }
+	if side(a, b, c) == 0 && side(a, b, d) == 0 {
+		u := b.Sub(a)
+		from, to := u.Dot(c.Sub(a)), u.Dot(d.Sub(a))
+		return max(from, to) >= 0 && min(from, to) <= u.Dot(u)
+	}
 	return side(a, b, c)*side(a, b, d) <= 0 && side(c, d, a)*side(c, d, b) <= 0
 }
 

@@ -31,3 +31,22 @@ func TestWhatStaysOverEachOther(t *testing.T) {
 		t.Errorf("told of %q", got)
 	}
 }
+
+// Walls on one line on both sides of a closet's mouth do not cross.
+func TestWallsOnOneLine(t *testing.T) {
+	p := func(x, y float64) plane.XY { return plane.XY{X: x, Y: y} }
+	for _, tt := range []struct {
+		a, b, c, d plane.XY
+		want       bool
+	}{
+		{p(0, 0), p(1, 0), p(2, 0), p(3, 0), false},
+		{p(0, 0), p(1, 0), p(3, 0), p(2, 0), false},
+		{p(0, 0), p(2, 0), p(1, 0), p(3, 0), true},
+		{p(0, 0), p(2, 0), p(1, -1), p(1, 1), true},
+		{p(0, 0), p(2, 0), p(3, -1), p(3, 1), false},
+	} {
+		if got := crosses(tt.a, tt.b, tt.c, tt.d); got != tt.want {
+			t.Errorf("%v-%v and %v-%v: %v", tt.a, tt.b, tt.c, tt.d, got)
+		}
+	}
+}
