@@ -21,6 +21,7 @@ type engine struct {
 	share     shares
 	t         paths
 	hand      stock.Hand
+	atHand    int  // boards known at a time; 0: all
 	stock     pile // all boards, before the first run
 	left      pile // what the last racking left
 }

@@ -17,7 +17,7 @@ const window = 4
 // was cut, fills them anew against the runs on both sides, and keeps what is
 // better. It stops when nothing is left to better or the work is spent.
 func (e *engine) polish(fs []filled) []filled {
-	if unfilled(fs) > 0 {
+	if unfilled(fs) > 0 || e.atHand > 0 {
 		return fs
 	}
 	end := min(e.budget, e.work+e.polishing)

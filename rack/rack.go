@@ -25,6 +25,7 @@ type Ask struct {
 	Polishing int // units of work for bettering a filled floor; 0: none
 	Budget    int // units of work, one for each place tried; 0: Budget
 	WoodFirst bool
+	AtHand    int // boards known at a time, in the order of the tally: those of the open cartons; 0: all
 	Style     tape.Style
 }
 
@@ -68,7 +69,7 @@ func newEngine(ctx context.Context, a Ask, ls []tape.Length) *engine {
 	if e.budget == 0 {
 		e.budget = Budget + largeFloor*int(need(a)/tape.Sixteenth)
 	}
-	e.hand = a.Boards.Hand
+	e.hand, e.atHand = a.Boards.Hand, a.AtHand
 	e.unit = unit(ls)
 	for i, l := range ls {
 		e.stock.boards = append(e.stock.boards, item{board: i, to: l, groove: true, tongue: true})
@@ -161,7 +162,7 @@ func (e *engine) greedy(runs []run) []filled {
 	out := make([]filled, len(runs))
 	for i, r := range runs {
 		out[i].run = r
-		out[i].pieces, out[i].least, out[i].ok = e.fill(r, p, e.around(r, joints))
+		out[i].pieces, out[i].least, out[i].ok = e.fill(r, e.known(p), e.around(r, joints))
 		if !out[i].ok {
 			continue
 		}
