@@ -1,7 +1,8 @@
 // Command bench measures what racking is worth: the bench room against its
-// targets.
+// targets, and small floors against solvers of integer programs.
 //
 //	go run ./bench rack -out docs/racking.md
+//	go run ./bench solvers -out docs/solvers.md
 //
 // The bench room is invented, for measuring only: 383 sq ft, 40 runs of
 // 276 in, boards of 5 in face and 12 to 84 in long. Everything is drawn from
@@ -25,12 +26,14 @@ func main() {
 
 func run(args []string, out io.Writer) error {
 	if len(args) == 0 {
-		return fmt.Errorf("which bench? rack")
+		return fmt.Errorf("rack or solvers?")
 	}
 	f := flag.NewFlagSet(args[0], flag.ContinueOnError)
 	to := f.String("out", "", "write the table to this file")
 	seeds := f.Int("seeds", 20, "seeds to take the mean of")
 	only := f.String("only", "", "cases whose name matches this")
+	highs := f.String("highs", "", "folder that has the npm package highs in node_modules")
+	limit := f.Int("limit", 300, "seconds a solver may take for one floor")
 	if err := f.Parse(args[1:]); err != nil {
 		return err
 	}
@@ -46,8 +49,11 @@ func run(args []string, out io.Writer) error {
 		defer file.Close()
 		out = io.MultiWriter(out, file)
 	}
-	if args[0] == "rack" {
+	switch args[0] {
+	case "rack":
 		return rackTable(out, *seeds, which)
+	case "solvers":
+		return solverTable(out, *highs, *limit, which)
 	}
 	return fmt.Errorf("no bench named %s", args[0])
 }

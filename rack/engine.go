@@ -21,7 +21,8 @@ type engine struct {
 	share     shares
 	t         paths
 	hand      stock.Hand
-	atHand    int  // boards known at a time; 0: all
+	atHand    int // boards known at a time; 0: all
+	progress  func(Progress)
 	stock     pile // all boards, before the first run
 	left      pile // what the last racking left
 }
@@ -31,10 +32,11 @@ type effort struct {
 	pool     int  // boards tried
 	shuffles int  // orders of them
 	precut   bool // boards may be cut to start a run
+	nodes    int  // steps of a dive
 }
 
 // ladder is what is tried in turn until a run is filled.
-var ladder = []effort{{64, 2, false}, {128, 8, false}, {128, 4, true}, {1 << 20, 8, true}}
+var ladder = []effort{{64, 2, false, 300}, {128, 8, false, 300}, {128, 4, true, 100}, {1 << 20, 8, true, 100}}
 
 // relaxed are the parts of the joint distance held to, in turn, when the stock
 // makes the whole impossible.
@@ -61,10 +63,16 @@ func (e *engine) fill(r run, p pile, b behind) (out []placed, least tape.Length,
 	return nil, 0, false
 }
 
-// attempt is the cheapest filling that one effort finds.
+// attempt is the cheapest filling that one effort finds: by diving, and by a
+// path over all places where the dive found a flaw or nothing.
 func (e *engine) attempt(r run, p pile, b behind, least tape.Length, f effort) ([]placed, bool) {
 	var best []placed
 	cost := impossible
+	take := func(out []placed, c int64) {
+		if c < cost {
+			best, cost = out, c
+		}
+	}
 	seen := map[tape.Length][]int64{}
 	e.lying = len(p.heads) + len(p.tails)
 	for range f.shuffles {
@@ -75,12 +83,20 @@ func (e *engine) attempt(r run, p pile, b behind, least tape.Length, f effort) (
 			}
 			ps.seen = seen
 			list := slices.DeleteFunc(slices.Concat(items, p.tails), ps.uses)
-			if out, c, ok := ps.search(list, &e.t); ok && c < cost {
-				best, cost = out, c
+			out, c, bound := ps.dived(list, &e.t, f.nodes, cost, e.rng)
+			take(out, c)
+			if cost < bound+costStair {
+				continue // no filling that counts as better
+			}
+			if out, c, ok := ps.search(list, &e.t); ok {
+				take(out, c)
 			}
 		}
-		if out, c, ok := e.single(r, p, items); ok && c < cost {
-			best, cost = out, c
+		if out, c, ok := e.single(r, p, items); ok {
+			take(out, c)
+		}
+		if cost < costStair {
+			break // flawless
 		}
 	}
 	return best, best != nil

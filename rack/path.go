@@ -42,6 +42,7 @@ type paths struct {
 	bare  []bool  // nothing is laid yet at this place
 	bits  []uint64
 	joint []int64
+	guide guide
 }
 
 func (t *paths) size(n, items int) {
@@ -209,8 +210,14 @@ func (p *pass) end(it item, stage, k int, at tape.Length, cost int64, bare bool,
 	if spare <= 0 || length < p.shortest && !(bare && p.r.length() < p.shortest) || p.jumps(at, p.r.farReach) {
 		return
 	}
-	last := placed{item: item{it.board, it.from, it.from + length, it.groove, false}, start: at, end: p.r.farReach, farCut: true, farMitre: p.r.farMitre}
+	last := p.cutLast(it, at)
 	p.offer(best, finish{cost: cost + p.cutCost(it, spare), at: k, stage: stage, last: &last})
+}
+
+// cutLast is the last piece of the run, cut from an item's near part.
+func (p *pass) cutLast(it item, at tape.Length) placed {
+	near := item{it.board, it.from, it.from + p.r.farReach - at, it.groove, false}
+	return placed{item: near, start: at, end: p.r.farReach, farCut: true, farMitre: p.r.farMitre}
 }
 
 // cutCost is what a far cut costs that leaves so much of the item, the kerf

@@ -17,6 +17,7 @@ const window = 4
 // was cut, fills them anew against the runs on both sides, and keeps what is
 // better. It stops when nothing is left to better or the work is spent.
 func (e *engine) polish(fs []filled) []filled {
+	e.report(fs)
 	if unfilled(fs) > 0 || e.atHand > 0 {
 		return fs
 	}
@@ -32,6 +33,7 @@ func (e *engine) polish(fs []filled) []filled {
 		at = max(0, min(at, len(fs)-window))
 		if e.reopen(fs, at, min(window, len(fs)-at)) {
 			failed = 0
+			e.report(fs)
 		} else {
 			failed++
 		}
@@ -111,7 +113,7 @@ func (e *engine) reopen(fs []filled, at, count int) bool {
 	joints := jointsOf(fs, inside)
 	for _, k := range e.rng.Perm(len(open)) {
 		f := &next[open[k]]
-		out, ok := e.attempt(f.run, p, e.around(f.run, joints), f.least, effort{pool: 64, shuffles: 2})
+		out, ok := e.attempt(f.run, p, e.around(f.run, joints), f.least, effort{pool: 64, shuffles: 2, nodes: 1000})
 		if !ok {
 			return false
 		}

@@ -25,7 +25,8 @@ type Ask struct {
 	Polishing int // units of work for bettering a filled floor; 0: none
 	Budget    int // units of work, one for each place tried; 0: Budget
 	WoodFirst bool
-	AtHand    int // boards known at a time, in the order of the tally: those of the open cartons; 0: all
+	AtHand    int            // boards known at a time, in the order of the tally: those of the open cartons; 0: all
+	Progress  func(Progress) // told of each better floor; nil: nobody
 	Style     tape.Style
 }
 
@@ -69,7 +70,7 @@ func newEngine(ctx context.Context, a Ask, ls []tape.Length) *engine {
 	if e.budget == 0 {
 		e.budget = Budget + largeFloor*int(need(a)/tape.Sixteenth)
 	}
-	e.hand, e.atHand = a.Boards.Hand, a.AtHand
+	e.hand, e.atHand, e.progress = a.Boards.Hand, a.AtHand, a.Progress
 	e.unit = unit(ls)
 	for i, l := range ls {
 		e.stock.boards = append(e.stock.boards, item{board: i, to: l, groove: true, tongue: true})
