@@ -36,9 +36,7 @@ func judge(l lay.Lay, need tape.Length) quality {
 		}
 		runs = append(runs, jointsOf(l, r))
 	}
-	for _, p := range l.Pieces {
-		q.cuts += cutsOf(p)
-	}
+	q.cuts = crosscuts(l)
 	for _, b := range l.Boards {
 		for _, p := range b.Parts {
 			switch p.Kind {
@@ -70,10 +68,21 @@ func jointsOf(l lay.Lay, r lay.Run) []tape.Length {
 	return out
 }
 
-func cutsOf(p lay.Piece) float64 {
+// crosscuts counts the cuts across boards. One cut makes two ends where what is
+// left of a board begins another run.
+func crosscuts(l lay.Lay) float64 {
 	n := 0.0
-	for _, end := range []lay.Profile{p.Left, p.Right} {
-		if end == lay.Cut {
+	ends := map[int][]tape.Length{} // far cut ends by board
+	for _, p := range l.Pieces {
+		if p.Right == lay.Cut {
+			_, hi := p.InBoard.Box()
+			ends[p.Board] = append(ends[p.Board], hi.X)
+			n++
+		}
+	}
+	for _, p := range l.Pieces {
+		lo, _ := p.InBoard.Box()
+		if p.Left == lay.Cut && !slices.Contains(ends[p.Board], lo.X-l.Kerf) {
 			n++
 		}
 	}

@@ -35,8 +35,8 @@ type step struct {
 }
 
 // dived looks for a filling cheaper than most; it gives the least that any
-// can cost with these items, which is impossible if it was not made for such a
-// run.
+// can cost with these items, or less than anything if it was not made for such
+// a run.
 func (p *pass) dived(items []item, t *paths, nodes int, most int64, rng *rand.Rand) (out []placed, cost, bound int64) {
 	n := int((p.r.farReach-p.base)/p.unit) + 1
 	if n < 1 || len(p.r.must) > 0 || p.r.length() < p.shortest {
@@ -45,11 +45,14 @@ func (p *pass) dived(items []item, t *paths, nodes int, most int64, rng *rand.Ra
 	d := &dive{pass: p, nodes: nodes, best: most, begun: -1}
 	d.sort(items, rng)
 	d.guide = p.guided(choices(d.hops, d.prices), d.items[d.whole:], t)
-	order := d.starts(n)
-	if len(order) == 0 {
-		return nil, impossible, impossible
+	order, all := d.starts(n)
+	bound = most // every start that is missing costs more
+	if len(order) > 0 {
+		bound = order[0].cost
 	}
-	bound = order[0].cost
+	if !all || bound >= impossible {
+		bound = -impossible
+	}
 	d.done = bound + costStair
 	d.used = make([]bool, len(d.items))
 	for _, s := range order {
@@ -87,14 +90,16 @@ func (d *dive) sort(items []item, rng *rand.Rand) {
 	d.items = append(d.items, tails...)
 }
 
-// starts are the ways to begin, the most promising first.
-func (d *dive) starts(n int) []step {
-	var out []step
+// starts are the ways to begin, the most promising first; all is false where
+// some way is not for a dive.
+func (d *dive) starts(n int) (out []step, all bool) {
+	all = true
 	for i, f := range d.firsts {
 		cost := f.cost
 		switch {
 		case f.at >= d.stop || f.at >= n:
-			continue // one piece is the whole run: not for a dive
+			all = false // one piece is the whole run
+			continue
 		case f.piece == nil:
 			cost += d.node[f.at] - d.joint[f.at] // at the wall there is no joint
 			if d.joint[f.at] >= impossible {
@@ -108,7 +113,7 @@ func (d *dive) starts(n int) []step {
 		}
 	}
 	slices.SortStableFunc(out, func(a, b step) int { return sign(a.cost - b.cost) })
-	return out
+	return out, all
 }
 
 func sign(d int64) int {

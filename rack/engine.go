@@ -76,7 +76,7 @@ func (e *engine) attempt(r run, p pile, b behind, least tape.Length, f effort) (
 	seen := map[tape.Length][]int64{}
 	e.lying = len(p.heads) + len(p.tails)
 	for range f.shuffles {
-		items := e.pool(p.boards, f.pool)
+		items := e.pool(p.boards, max(f.pool, e.wanted(r)))
 		for _, ps := range e.passes(r, p, items, b, least, f.precut) {
 			if e.spent() {
 				return best, best != nil
@@ -85,7 +85,7 @@ func (e *engine) attempt(r run, p pile, b behind, least tape.Length, f effort) (
 			list := slices.DeleteFunc(slices.Concat(items, p.tails), ps.uses)
 			out, c, bound := ps.dived(list, &e.t, f.nodes, cost, e.rng)
 			take(out, c)
-			if cost < bound+costStair {
+			if cost < bound+costStair || out != nil && c < impossible {
 				continue // no filling that counts as better
 			}
 			if out, c, ok := ps.search(list, &e.t); ok {
@@ -111,6 +111,15 @@ func (e *engine) pool(boards []item, n int) []item {
 	out := slices.Clone(boards)
 	e.rng.Shuffle(len(out), func(i, j int) { out[i], out[j] = out[j], out[i] })
 	return out[:min(n, len(out))]
+}
+
+// wanted is how many boards a run wants to be chosen from: four times as many
+// as it takes (measured: with fewer there is not always a flawless filling).
+func (e *engine) wanted(r run) int {
+	if e.share.mean == 0 {
+		return 0
+	}
+	return 4 * int(r.length()/e.share.mean)
 }
 
 // uses tells whether a first piece of the pass is cut from this item.
@@ -158,14 +167,14 @@ func (e *engine) pass(r run, base tape.Length, b behind, least tape.Length) pass
 func (e *engine) onUnit(r run, h item, slack tape.Length) (first, bool) {
 	if r.nearCut {
 		k := (h.length() - e.loss(r.nearMitre)) / e.unit
-		return e.cutFirst(r, h, k*e.unit, -useBonus)
+		return e.cutFirst(r, h, k*e.unit, e.begun(h.length()))
 	}
 	over := (e.unit - h.length()%e.unit) % e.unit
 	if over > slack || h.length() < e.shortest {
 		return first{}, false
 	}
 	start := r.nearReach + over
-	return first{at: int((h.length() + over) / e.unit), cost: -useBonus,
+	return first{at: int((h.length() + over) / e.unit), cost: e.begun(h.length()),
 		piece: &placed{item: h, start: start, end: start + h.length()}}, true
 }
 
@@ -176,7 +185,7 @@ func (e *engine) offUnit(r run, h item) (first, tape.Length, bool) {
 		return first{}, 0, false
 	}
 	base := r.nearReach + h.length()%e.unit
-	return first{at: int(h.length() / e.unit), cost: -useBonus,
+	return first{at: int(h.length() / e.unit), cost: e.begun(h.length()),
 		piece: &placed{item: h, start: r.nearReach, end: r.nearReach + h.length()}}, base, true
 }
 

@@ -7,5 +7,8 @@ func (e *engine) known(p pile) pile {
 	if e.atHand > 0 && len(p.boards) > e.atHand {
 		p.boards = p.boards[:e.atHand:e.atHand]
 	}
+	if !e.scarce {
+		p.heads, p.tails = p.heads[:min(heap, len(p.heads))], p.tails[:min(heap, len(p.tails))]
+	}
 	return p
 }

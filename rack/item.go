@@ -35,6 +35,8 @@ type shop struct {
 	tongue              tape.Length // of an end
 	pitch               tape.Length
 	woodFirst           bool
+	chain               *chain
+	ahead               int  // runs still to be laid after the one at hand
 	lying               int  // offcuts lying about already
 	scarce              bool // boards ran out once: nothing but their use counts
 }
@@ -50,9 +52,14 @@ func (s shop) loss(mitred bool) tape.Length {
 }
 
 // keep is the cost of an offcut that is kept: the more lie about already, the
-// less likely it is to be used.
+// less likely it is to be used; less what it is worth to the runs ahead.
 func (s shop) keep(length tape.Length) int64 {
-	return keepCost + s.waste(length)*int64(min(s.lying, heap))/heap
+	return keepCost*int64(1+s.lying) - s.waste(s.chain.worth(length, s.ahead))
+}
+
+// begun is the cost of beginning a run with an offcut: it is gone then.
+func (s shop) begun(length tape.Length) int64 {
+	return s.waste(s.chain.worth(length, s.ahead+1)) - useBonus
 }
 
 // pile is what is left to lay, in a fixed order.

@@ -91,29 +91,24 @@ func (p *pass) jointsAlong(n int) []int64 {
 	if at, ok := p.seen[p.base]; ok && len(at) == n {
 		return at
 	}
-	at := make([]int64, n)
-	for k := range n {
-		at[k] = p.jointAt(p.base + tape.Length(k)*p.unit)
-	}
-	if p.seen != nil {
-		p.seen[p.base] = at
-	}
-	*p.work += n
-	return at
-}
-
-// jointAt is the cost of a joint at a place, impossible where none may be.
-func (p *pass) jointAt(x tape.Length) int64 {
+	w := sweep{make([]int64, n), p.base, p.unit}
+	w.joints(p.shop, p.least, p.behind)
 	for _, s := range p.r.never {
-		if s.from < x && x < s.to {
-			return impossible
+		lo, hi := w.span(s.from+1, s.to-1, 0)
+		for k := lo; k <= hi; k++ {
+			w.at[k] = impossible
 		}
 	}
-	c := p.shop.joint(x, p.least, p.behind)
-	if c < impossible && p.r.length() < shortRun && !p.scarce {
-		c += p.waste(shortJoint)
+	if p.r.length() < shortRun && !p.scarce {
+		for k := range w.at {
+			w.at[k] = sum(w.at[k], p.waste(shortJoint))
+		}
 	}
-	return c
+	if p.seen != nil {
+		p.seen[p.base] = w.at
+	}
+	*p.work += n
+	return w.at
 }
 
 // jumps tells whether a piece from a to b would have something that stays

@@ -10,52 +10,53 @@ import (
 // is then planned in about a third of a second.
 const Polishing = 150_000_000
 
-// windows that are opened again: so many neighbouring runs.
+// windows that are opened again: so many runs, neighbours or not.
 const window = 4
 
-// polish opens a few neighbouring runs again, where joints lie close or a board
-// was cut, fills them anew against the runs on both sides, and keeps what is
-// better. It stops when nothing is left to better or the work is spent.
+// polish opens a few runs again, where joints lie close or a board was cut,
+// fills them anew against the runs on both sides, and keeps what is better. It
+// stops when nothing is left to better or the work is spent. With only some
+// boards known at a time, what is laid is not opened again.
 func (e *engine) polish(fs []filled) []filled {
 	e.report(fs)
-	if unfilled(fs) > 0 || e.atHand > 0 {
+	if e.atHand > 0 || e.hopeless(fs) {
 		return fs
 	}
 	end := min(e.budget, e.work+e.polishing)
-	fs = slices.Clone(fs)
-	failed := 0
-	for e.work < end && e.ctx.Err() == nil && failed < 40*len(fs) {
-		bad := e.bad(fs)
-		if len(bad) == 0 {
-			break
-		}
-		at := bad[e.rng.IntN(len(bad))] - e.rng.IntN(window)
-		at = max(0, min(at, len(fs)-window))
-		if e.reopen(fs, at, min(window, len(fs)-at)) {
-			failed = 0
-			e.report(fs)
-		} else {
+	g := e.ledger(slices.Clone(fs))
+	bad := g.bad()
+	for failed := 0; e.work < end && e.ctx.Err() == nil && failed < 40*len(fs) && len(bad) > 0; {
+		open := g.choose(bad[e.rng.IntN(len(bad))])
+		e.work += len(open)
+		if !g.reopen(open) {
 			failed++
+			continue
 		}
+		failed, bad = 0, g.bad()
+		e.report(g.fs)
 	}
-	return fs
+	return g.fs
 }
 
-// bad are the runs that could be better: a cut that is not asked for, or a
-// joint that costs anything.
-func (e *engine) bad(fs []filled) []int {
-	joints := jointsOf(fs, nil)
-	var out []int
-	for i, f := range fs {
-		if e.costOf(f, joints) > 0 {
-			out = append(out, i)
+// choose picks the runs to open with a bad one: its neighbours, which change
+// their joints together, or runs from anywhere, whose boards are others.
+func (g *ledger) choose(bad int) []int {
+	open := []int{bad}
+	if g.rng.IntN(2) == 0 {
+		at := max(0, min(bad-g.rng.IntN(window), len(g.fs)-window))
+		open = nil
+		for i := at; i < min(at+window, len(g.fs)); i++ {
+			open = append(open, i)
+		}
+	} else {
+		for range window - 1 {
+			open = append(open, g.rng.IntN(len(g.fs)))
 		}
 	}
-	return out
+	return g.sharing(open)
 }
 
-// jointsOf are the joints of all runs but those left out, by the low line of
-// their strip.
+// jointsOf are the joints of all runs but those left out, by strip.
 func jointsOf(fs []filled, out map[int]bool) map[tape.Length][]tape.Length {
 	joints := map[tape.Length][]tape.Length{}
 	for i, f := range fs {
@@ -77,8 +78,11 @@ func (e *engine) around(r run, joints map[tape.Length][]tape.Length) behind {
 	return behind{both(1), both(2)}
 }
 
-// costOf is what a filled run costs against both sides.
-func (e *engine) costOf(f filled, joints map[tape.Length][]tape.Length) int64 {
+// joined is what the joints of a filled run cost against both sides.
+func (e *engine) joined(f filled, joints map[tape.Length][]tape.Length) int64 {
+	if !f.ok {
+		return 0
+	}
 	b := e.around(f.run, joints)
 	var c int64
 	for _, q := range f.pieces[1:] {
@@ -88,86 +92,96 @@ func (e *engine) costOf(f filled, joints map[tape.Length][]tape.Length) int64 {
 			c += costH * 4
 		}
 	}
-	for _, q := range f.pieces {
-		if q.farCut && !f.farCut || q.nearCut && !f.nearCut {
-			c += e.waste(crosscut)
-		}
-	}
 	return c
 }
 
-// reopen fills count runs from at on anew, with those that share a board with
-// them; it tells whether that was better.
-func (e *engine) reopen(fs []filled, at, count int) bool {
-	open := e.sharing(fs, at, count)
+// reopen fills some runs anew; it tells whether that was better.
+func (g *ledger) reopen(open []int) bool {
 	if open == nil {
 		return false
 	}
-	inside := map[int]bool{}
+	p := g.freed(open)
+	have := p.length()
+	before := worth{wood: g.lost(g.fs, open, have-g.left.length())}
 	for _, i := range open {
-		inside[i] = true
+		before.unfilled += unfilled(g.fs[i : i+1])
 	}
-	p := e.freed(fs, open)
-	before := e.costNear(fs, open)
-	next := slices.Clone(fs)
-	joints := jointsOf(fs, inside)
-	for _, k := range e.rng.Perm(len(open)) {
-		f := &next[open[k]]
-		out, ok := e.attempt(f.run, p, e.around(f.run, joints), f.least, effort{pool: 64, shuffles: 2, nodes: 1000})
-		if !ok {
-			return false
+	near := g.beside(open)
+	for _, i := range near {
+		before.looks += g.looks[i]
+	}
+	joints := g.without(open)
+	next, missing := make(map[int]filled, len(open)), 0
+	for n, k := range g.rng.Perm(len(open)) {
+		f := g.fs[open[k]]
+		g.ahead = len(open) - 1 - n
+		if !f.ok {
+			f.least = g.jointMin
 		}
-		f.pieces = out
-		p.use(out, e.shop)
+		out, ok := g.attempt(f.run, g.known(p), g.around(f.run, joints), f.least, effort{pool: 64, shuffles: 2, nodes: 1000})
+		if f.pieces, f.ok = out, ok; !ok {
+			if missing++; missing > before.unfilled {
+				return false
+			}
+			next[open[k]] = f
+			continue
+		}
+		p.use(out, g.shop)
+		g.tidy(&p)
 		f.noted(joints)
+		next[open[k]] = f
 	}
-	if e.costNear(next, open) >= before {
+	return g.better(open, near, next, joints, p, have, before)
+}
+
+// better takes the newly filled runs over if they are worth more.
+func (g *ledger) better(open, near []int, next map[int]filled, joints map[tape.Length][]tape.Length, p pile, have tape.Length, before worth) bool {
+	var after worth
+	for _, i := range near {
+		f, ok := next[i]
+		if !ok {
+			f = g.fs[i]
+		}
+		after.looks += g.joined(f, joints)
+	}
+	var fs []filled
+	for _, f := range next {
+		fs = append(fs, f)
+	}
+	all := make([]int, len(fs))
+	for i := range fs {
+		all[i] = i
+	}
+	after.unfilled = unfilled(fs)
+	after.wood = g.lost(fs, all, have-p.length())
+	if !g.less(after, before) {
 		return false
 	}
-	copy(fs, next)
-	e.left = p
+	g.free(open)
+	for i, f := range next {
+		g.fs[i] = f
+	}
+	g.use(open)
+	g.joints, g.left = joints, p
+	g.weigh(near)
 	return true
 }
 
-// costNear is the cost of some runs and of those two before and after them.
-func (e *engine) costNear(fs []filled, open []int) int64 {
-	joints := jointsOf(fs, nil)
-	done := map[int]bool{}
-	var c int64
-	for _, k := range open {
-		for i := max(0, k-2); i < min(len(fs), k+3); i++ {
-			if !done[i] {
-				done[i] = true
-				c += e.costOf(fs[i], joints)
-			}
-		}
-	}
-	return c
-}
-
-// sharing are count runs from at on and all runs that share a board with one
-// of them, in order; nil when that comes to too many.
-func (e *engine) sharing(fs []filled, at, count int) []int {
-	users := map[int][]int{} // board -> runs
-	for i, f := range fs {
-		for _, q := range f.pieces {
-			users[q.board] = append(users[q.board], i)
-		}
-	}
-	in := map[int]bool{}
+// sharing are some runs and all that share a board with one of them, in order;
+// nil when that comes to too many.
+func (g *ledger) sharing(runs []int) []int {
 	var open []int
 	add := func(i int) {
-		if !in[i] {
-			in[i] = true
+		if !slices.Contains(open, i) {
 			open = append(open, i)
 		}
 	}
-	for i := at; i < at+count; i++ {
+	for _, i := range runs {
 		add(i)
 	}
 	for k := 0; k < len(open); k++ {
-		for _, q := range fs[open[k]].pieces {
-			for _, i := range users[q.board] {
+		for _, q := range g.fs[open[k]].pieces {
+			for _, i := range g.users[q.board] {
 				add(i)
 			}
 		}
@@ -180,20 +194,18 @@ func (e *engine) sharing(fs []filled, at, count int) []int {
 }
 
 // freed is the pile with the boards of opened runs back on it, whole again.
-func (e *engine) freed(fs []filled, open []int) pile {
+func (g *ledger) freed(open []int) pile {
 	back := map[int]bool{}
 	for _, i := range open {
-		for _, q := range fs[i].pieces {
+		for _, q := range g.fs[i].pieces {
 			back[q.board] = true
 		}
 	}
 	mine := func(t item) bool { return back[t.board] }
-	p := e.left.clone()
+	p := g.left.clone()
 	p.heads, p.tails = slices.DeleteFunc(p.heads, mine), slices.DeleteFunc(p.tails, mine)
-	for _, b := range e.stock.boards {
-		if back[b.board] {
-			p.boards = append(p.boards, b)
-		}
+	for b := range back {
+		p.boards = append(p.boards, g.stock.boards[b])
 	}
 	slices.SortFunc(p.boards, func(a, b item) int { return a.board - b.board })
 	return p

@@ -1,10 +1,6 @@
 package rack
 
-import (
-	"slices"
-
-	"strake/tape"
-)
+import "strake/tape"
 
 // Progress is how a search stands: told after the first answer and after each
 // better one.
@@ -30,9 +26,7 @@ func (e *engine) wood(fs []filled) (cuts int, scrap tape.Length) {
 	for _, b := range e.stock.boards {
 		scrap += b.length()
 	}
-	for _, t := range slices.Concat(e.left.boards, e.left.heads, e.left.tails) {
-		scrap -= t.length()
-	}
+	scrap -= e.left.length()
 	for _, f := range fs {
 		for _, q := range f.pieces {
 			scrap -= q.length()

@@ -115,7 +115,7 @@ func (e *engine) fillAll(runs []run) []filled {
 	if every, ok := e.everyWay(runs); ok {
 		return e.measured(every)
 	}
-	return e.thrifty(runs, out)
+	return e.polish(e.thrifty(runs, out))
 }
 
 // thrifty racks again with wood first and every offcut kept, for boards that
@@ -161,7 +161,9 @@ func (e *engine) greedy(runs []run) []filled {
 	e.share = newShares(p.boards)
 	joints := map[tape.Length][]tape.Length{} // by the low line of the strip
 	out := make([]filled, len(runs))
+	e.chain = newChain(runs, p.boards, e.shop, e.unit)
 	for i, r := range runs {
+		e.ahead = len(runs) - 1 - i
 		out[i].run = r
 		out[i].pieces, out[i].least, out[i].ok = e.fill(r, e.known(p), e.around(r, joints))
 		if !out[i].ok {
@@ -208,18 +210,14 @@ func (e *engine) signOf(ahead int) tape.Length {
 	return -1
 }
 
-// heap is how many offcuts of a kind lie about at once; the shortest go first.
+// heap is how many offcuts of a kind lie about at once to be chosen from: the
+// longest.
 const heap = 8
 
+// tidy lays the longest offcuts on top.
 func (e *engine) tidy(p *pile) {
-	if e.scarce {
-		return
-	}
 	for _, list := range []*[]item{&p.heads, &p.tails} {
 		slices.SortStableFunc(*list, func(a, b item) int { return int(b.length() - a.length()) })
-		if len(*list) > heap {
-			*list = (*list)[:heap]
-		}
 	}
 }
 
