@@ -18,12 +18,12 @@ import (
 type chain struct {
 	unit  tape.Length
 	value [][]tape.Length
-	bound tape.Length // what all runs cost at least
 }
 
-// dense is how many places a last board can begin at from which on offcuts are
-// taken to be worth nothing: any run can then be closed without a cut.
-const dense = 200
+// dense is the part of the places near the end of a run that whole boards come
+// to from which on offcuts are taken to be worth nothing: any run can then be
+// closed without a cut.
+const dense = 0.3
 
 // longestChain is how many runs ahead are looked at: beyond, values repeat.
 const longestChain = 64
@@ -53,10 +53,7 @@ func newChain(runs []run, boards []item, s shop, unit tape.Length) *chain {
 		for o := range save {
 			save[o] = cost[0] - cost[o]
 		}
-		c.value, c.bound = append(c.value, save), cost[0]
-	}
-	if len(runs) > longestChain {
-		c.bound = 0
+		c.value = append(c.value, save)
 	}
 	return c
 }
@@ -92,17 +89,12 @@ func (l link) costs(longest int) []tape.Length {
 	most := int(l.r.length() / l.unit)
 	least := int((l.r.farNeed - l.r.nearNeed + l.unit - 1) / l.unit)
 	sums := l.sums(most)
-	near := 0
-	for _, s := range sums {
-		if s >= most-longest {
-			near++
-		}
-	}
-	if near > dense || most < 1 {
+	from, _ := slices.BinarySearch(sums, most-longest)
+	if most < 1 || float64(len(sums)-from) > dense*float64(min(longest, most)) {
 		return nil
 	}
 	ends := make([]tape.Length, most+1) // the cost from a place with a joint on
-	for x := range ends {
+	for x := max(0, most-longest); x <= most; x++ {
 		ends[x] = l.end(x, least, most)
 	}
 	out := make([]tape.Length, longest+1)
@@ -111,10 +103,12 @@ func (l link) costs(longest int) []tape.Length {
 		if o > 0 && tape.Length(o)*l.unit < l.shortest {
 			continue
 		}
-		for _, s := range sums {
-			if x := o + s; x <= most {
-				out[o] = min(out[o], ends[x])
+		first, _ := slices.BinarySearch(sums, most-longest-o)
+		for _, s := range sums[first:] {
+			if o+s > most {
+				break
 			}
+			out[o] = min(out[o], ends[o+s])
 		}
 	}
 	for o := range out {
@@ -150,13 +144,16 @@ func (l link) end(x, least, most int) tape.Length {
 		return best
 	}
 	loss := l.loss(l.r.farMitre)
+	play := int((l.r.farReach - l.r.farNeed) / l.unit)
 	for _, b := range l.lengths {
 		spare := b - (most - x)
 		if spare <= 0 {
 			continue
 		}
 		if left := spare - int((loss+l.unit-1)/l.unit); left > 0 && tape.Length(left)*l.unit >= l.shortest {
-			best = min(best, crosscut+loss+l.after(left))
+			for t := left; t <= left+play && t < b; t++ {
+				best = min(best, crosscut+loss+l.after(t))
+			}
 		} else {
 			best = min(best, crosscut+tape.Length(spare)*l.unit+l.after(0))
 		}
@@ -171,6 +168,9 @@ func (l link) after(o int) tape.Length {
 	}
 	return l.next[o]
 }
+
+// idle tells whether all offcuts are worth nothing in so many runs.
+func (c *chain) idle(runs int) bool { return c == nil || len(c.value) < 2 || runs == 0 }
 
 // worth is what an offcut saves in so many runs.
 func (c *chain) worth(length tape.Length, runs int) tape.Length {

@@ -83,7 +83,7 @@ func (d *dive) sort(items []item, rng *rand.Rand) {
 		case tape.Length(hop)*d.unit == it.length():
 			d.items = append(d.items, it)
 			d.hops = append(d.hops, hop)
-			d.prices = append(d.prices, d.even(it)+rng.Int64N(noise))
+			d.prices = append(d.prices, d.even(it)+rng.Int64N(noise)-noise/2)
 		}
 	}
 	d.whole = len(d.items)

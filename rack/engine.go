@@ -142,7 +142,7 @@ func (e *engine) passes(r run, p pile, items []item, b behind, least tape.Length
 	}
 	for _, h := range p.heads {
 		if f, ok := e.onUnit(r, h, slack); ok {
-			on.firsts = append(on.firsts, f)
+			on.firsts = append(on.firsts, e.shifted(r, f, slack)...)
 		} else if f, base, ok := e.offUnit(r, h); ok {
 			off := e.pass(r, base, b, least)
 			off.firsts = []first{f}
@@ -176,6 +176,22 @@ func (e *engine) onUnit(r run, h item, slack tape.Length) (first, bool) {
 	start := r.nearReach + over
 	return first{at: int((h.length() + over) / e.unit), cost: e.begun(h.length()),
 		piece: &placed{item: h, start: start, end: start + h.length()}}, true
+}
+
+// shifted are the ways to begin with the same piece as far from the wall as the
+// play allows, each a unit farther.
+func (e *engine) shifted(r run, f first, slack tape.Length) []first {
+	out := []first{f}
+	if r.nearCut {
+		return out
+	}
+	for k := tape.Length(1); f.piece.start-r.nearReach+k*e.unit <= slack; k++ {
+		piece := *f.piece
+		piece.start += k * e.unit
+		piece.end += k * e.unit
+		out = append(out, first{at: f.at + int(k), cost: f.cost + int64(k), piece: &piece})
+	}
+	return out
 }
 
 // offUnit starts the run with an offcut as it is; the whole pass then counts
@@ -251,7 +267,7 @@ func (e *engine) single(r run, p pile, items []item) (out []placed, cost int64, 
 		if t.length() < length+near || length < e.shortest && !e.exempt(r) {
 			continue
 		}
-		piece := placed{item: item{t.board, t.from + near, t.from + near + length, t.groove && near == 0, false},
+		piece := placed{item: item{board: t.board, from: t.from + near, to: t.from + near + length, groove: t.groove && near == 0, sawn: t.sawn},
 			start: r.nearReach, end: r.farReach, nearCut: near > 0, nearMitre: r.nearMitre, farCut: true, farMitre: r.farMitre}
 		if t.length() == length+near && !t.tongue && !r.farCut {
 			piece.farCut = false

@@ -99,12 +99,12 @@ func (p *pass) back(g *guide, boards []choice, tails []item) {
 		g.node[k] = sum(best, g.joint[k])
 	}
 	*p.work += (g.stop - g.far) * len(boards)
-	p.ahead(g, boards)
+	p.beyond(g)
 }
 
-// ahead fills the places too far off to be worked out: a joint there, and what
+// beyond fills the places too far off to be worked out: a joint there, and what
 // the cheapest place in sight costs.
-func (p *pass) ahead(g *guide, boards []choice) {
+func (p *pass) beyond(g *guide) {
 	if g.far == 0 {
 		return
 	}

@@ -15,6 +15,10 @@ type item struct {
 	from, to tape.Length
 	groove   bool // from is the factory groove end
 	tongue   bool // to is the factory tongue end
+	sawn     bool // taken up again while the other side of its cut stays laid: that cut is counted here
+	// An offcut starts a later run than the one it was cut for, and not the
+	// other way round: it is for runs from after on, and before before (0: all).
+	after, before int
 }
 
 func (t item) length() tape.Length { return t.to - t.from }
@@ -37,6 +41,7 @@ type shop struct {
 	woodFirst           bool
 	chain               *chain
 	ahead               int  // runs still to be laid after the one at hand
+	order               int  // of the run at hand
 	lying               int  // offcuts lying about already
 	scarce              bool // boards ran out once: nothing but their use counts
 }
@@ -86,6 +91,7 @@ func (p *pile) use(ps []placed, s shop) {
 }
 
 func (p *pile) keep(t item, s shop) {
+	t.after = s.order + 1
 	switch {
 	case t.length() < s.shortest:
 	case t.tongue:

@@ -46,7 +46,7 @@ func (g *ledger) use(runs []int) {
 func (g *ledger) free(runs []int) {
 	for _, i := range runs {
 		for _, q := range g.fs[i].pieces {
-			delete(g.users, q.board)
+			g.users[q.board] = slices.DeleteFunc(g.users[q.board], func(j int) bool { return j == i })
 		}
 	}
 }
@@ -143,9 +143,14 @@ func (e *engine) less(a, b worth) bool {
 	return high < other || high == other && (a.wood < b.wood || a.wood == b.wood && a.looks < b.looks)
 }
 
-// lost is what the runs cost in wood that so much of was taken for: crosscuts,
-// and what is neither laid nor left.
-func (e *engine) lost(fs []filled, runs []int, taken tape.Length) int64 {
+// lying is what an offcut that is left over counts as in wood, so that they are
+// used up rather than new boards begun.
+const lying = 2 * tape.Sixteenth
+
+// lost is what the runs cost in wood that so much of was taken for, with this
+// left over: crosscuts, and what is neither laid nor left.
+func (e *engine) lost(fs []filled, runs []int, taken tape.Length, left pile) int64 {
+	taken += crosscut*tape.Length(left.sawn()) + lying*tape.Length(len(left.heads)+len(left.tails))
 	for _, i := range runs {
 		cuts, _ := fs[i].cuts()
 		taken += crosscut * tape.Length(cuts)
@@ -154,6 +159,17 @@ func (e *engine) lost(fs []filled, runs []int, taken tape.Length) int64 {
 		}
 	}
 	return int64(taken)
+}
+
+// sawn counts the cuts whose other side is laid while this one lies about.
+func (p pile) sawn() int {
+	n := 0
+	for _, t := range slices.Concat(p.heads, p.tails) {
+		if t.sawn {
+			n++
+		}
+	}
+	return n
 }
 
 // hopeless tells whether the boards left cannot come to the runs not filled,

@@ -211,8 +211,28 @@ func (p *pass) end(it item, stage, k int, at tape.Length, cost int64, bare bool,
 
 // cutLast is the last piece of the run, cut from an item's near part.
 func (p *pass) cutLast(it item, at tape.Length) placed {
-	near := item{it.board, it.from, it.from + p.r.farReach - at, it.groove, false}
-	return placed{item: near, start: at, end: p.r.farReach, farCut: true, farMitre: p.r.farMitre}
+	end := p.r.farReach
+	if it.tongue {
+		end -= max(0, min(p.trim(at+it.length()-end), end-at-p.shortest))
+	}
+	near := item{board: it.board, from: it.from, to: it.from + end - at, groove: it.groove, sawn: it.sawn}
+	return placed{item: near, start: at, end: end, farCut: true, farMitre: p.r.farMitre}
+}
+
+// trim is how much shorter than it could be the last piece is best cut, where
+// the play at the end allows it and the offcut is then worth more.
+func (p *pass) trim(spare tape.Length) tape.Length {
+	left := spare - p.loss(p.r.farMitre)
+	best, most := tape.Length(0), p.chain.worth(left, p.ahead)
+	if p.chain.idle(p.ahead) || p.r.farMitre {
+		return 0
+	}
+	for t := p.unit; t <= p.r.farReach-p.r.farNeed; t += p.unit {
+		if w := p.chain.worth(left+t, p.ahead); left+t >= p.shortest && w > most {
+			best, most = t, w
+		}
+	}
+	return best
 }
 
 // cutCost is what a far cut costs that leaves so much of the item, the kerf
@@ -220,6 +240,9 @@ func (p *pass) cutLast(it item, at tape.Length) placed {
 func (p *pass) cutCost(it item, spare tape.Length) int64 {
 	lost := spare
 	keep := int64(0)
+	if it.tongue {
+		spare += p.trim(spare)
+	}
 	if loss := p.loss(p.r.farMitre); it.tongue && spare-loss >= p.shortest {
 		lost, keep = loss, p.keep(spare-loss)
 	}

@@ -13,6 +13,9 @@ const Polishing = 150_000_000
 // windows that are opened again: so many runs, neighbours or not.
 const window = 4
 
+// patience is how many tries a run that end in nothing better are enough.
+const patience = 100
+
 // polish opens a few runs again, where joints lie close or a board was cut,
 // fills them anew against the runs on both sides, and keeps what is better. It
 // stops when nothing is left to better or the work is spent. With only some
@@ -25,35 +28,49 @@ func (e *engine) polish(fs []filled) []filled {
 	end := min(e.budget, e.work+e.polishing)
 	g := e.ledger(slices.Clone(fs))
 	bad := g.bad()
-	for failed := 0; e.work < end && e.ctx.Err() == nil && failed < 40*len(fs) && len(bad) > 0; {
+	for failed := 0; e.work < end && e.ctx.Err() == nil && failed < patience*len(fs) && len(bad) > 0; {
 		open := g.choose(bad[e.rng.IntN(len(bad))])
 		e.work += len(open)
-		if !g.reopen(open) {
+		switch took, better := g.reopen(open); {
+		case better:
+			failed, bad = 0, g.bad()
+			e.report(g.fs)
+		case took:
+			bad = g.bad()
+			fallthrough
+		default:
 			failed++
-			continue
 		}
-		failed, bad = 0, g.bad()
-		e.report(g.fs)
 	}
 	return g.fs
 }
 
 // choose picks the runs to open with a bad one: its neighbours, which change
-// their joints together, or runs from anywhere, whose boards are others.
+// their joints together; runs from anywhere, whose boards are others; or runs
+// that its boards are shared with, and theirs. At times all that share a board
+// with one of these are opened too, so that boards come back whole.
 func (g *ledger) choose(bad int) []int {
 	open := []int{bad}
-	if g.rng.IntN(2) == 0 {
+	switch g.rng.IntN(3) {
+	case 0:
 		at := max(0, min(bad-g.rng.IntN(window), len(g.fs)-window))
 		open = nil
 		for i := at; i < min(at+window, len(g.fs)); i++ {
 			open = append(open, i)
 		}
-	} else {
+	case 1:
 		for range window - 1 {
 			open = append(open, g.rng.IntN(len(g.fs)))
 		}
+	default:
+		open = g.sharing(open, window, func(placed) bool { return true })
 	}
-	return g.sharing(open)
+	slices.Sort(open)
+	open = slices.Compact(open)
+	if whole := g.sharing(open, 2*window+1, func(placed) bool { return true }); len(whole) <= 2*window && g.rng.IntN(2) == 0 {
+		return whole
+	}
+	return g.sharing(open, 2*window, func(q placed) bool { return q.nearMitre || q.farMitre })
 }
 
 // jointsOf are the joints of all runs but those left out, by strip.
@@ -95,14 +112,13 @@ func (e *engine) joined(f filled, joints map[tape.Length][]tape.Length) int64 {
 	return c
 }
 
-// reopen fills some runs anew; it tells whether that was better.
-func (g *ledger) reopen(open []int) bool {
-	if open == nil {
-		return false
-	}
+// reopen fills some runs anew, and tells whether that was taken over and
+// whether it was better. What is no worse is taken over too: a way on may lead
+// from there.
+func (g *ledger) reopen(open []int) (took, better bool) {
 	p := g.freed(open)
 	have := p.length()
-	before := worth{wood: g.lost(g.fs, open, have-g.left.length())}
+	before := worth{wood: g.lost(g.fs, open, have-g.left.length(), g.left)}
 	for _, i := range open {
 		before.unfilled += unfilled(g.fs[i : i+1])
 	}
@@ -114,18 +130,21 @@ func (g *ledger) reopen(open []int) bool {
 	next, missing := make(map[int]filled, len(open)), 0
 	for n, k := range g.rng.Perm(len(open)) {
 		f := g.fs[open[k]]
-		g.ahead = len(open) - 1 - n
+		if g.ahead = len(g.fs) - 1 - open[k]; n == len(open)-1 {
+			g.ahead = 0
+		}
 		if !f.ok {
 			f.least = g.jointMin
 		}
-		out, ok := g.attempt(f.run, g.known(p), g.around(f.run, joints), f.least, effort{pool: 64, shuffles: 2, nodes: 1000})
+		out, ok := g.attempt(f.run, g.known(p, f.run), g.around(f.run, joints), f.least, effort{pool: 64, shuffles: 2, nodes: 1000})
 		if f.pieces, f.ok = out, ok; !ok {
 			if missing++; missing > before.unfilled {
-				return false
+				return false, false
 			}
 			next[open[k]] = f
 			continue
 		}
+		g.order = f.index
 		p.use(out, g.shop)
 		g.tidy(&p)
 		f.noted(joints)
@@ -135,7 +154,7 @@ func (g *ledger) reopen(open []int) bool {
 }
 
 // better takes the newly filled runs over if they are worth more.
-func (g *ledger) better(open, near []int, next map[int]filled, joints map[tape.Length][]tape.Length, p pile, have tape.Length, before worth) bool {
+func (g *ledger) better(open, near []int, next map[int]filled, joints map[tape.Length][]tape.Length, p pile, have tape.Length, before worth) (took, better bool) {
 	var after worth
 	for _, i := range near {
 		f, ok := next[i]
@@ -153,9 +172,9 @@ func (g *ledger) better(open, near []int, next map[int]filled, joints map[tape.L
 		all[i] = i
 	}
 	after.unfilled = unfilled(fs)
-	after.wood = g.lost(fs, all, have-p.length())
-	if !g.less(after, before) {
-		return false
+	after.wood = g.lost(fs, all, have-p.length(), p)
+	if g.less(before, after) {
+		return false, false
 	}
 	g.free(open)
 	for i, f := range next {
@@ -164,49 +183,79 @@ func (g *ledger) better(open, near []int, next map[int]filled, joints map[tape.L
 	g.use(open)
 	g.joints, g.left = joints, p
 	g.weigh(near)
-	return true
+	return true, g.less(after, before)
 }
 
-// sharing are some runs and all that share a board with one of them, in order;
-// nil when that comes to too many.
-func (g *ledger) sharing(runs []int) []int {
-	var open []int
-	add := func(i int) {
-		if !slices.Contains(open, i) {
-			open = append(open, i)
-		}
-	}
-	for _, i := range runs {
-		add(i)
-	}
+// sharing are some runs and those, up to so many in all, that share a board
+// with one of them, where its piece is such a one.
+func (g *ledger) sharing(open []int, most int, such func(placed) bool) []int {
 	for k := 0; k < len(open); k++ {
 		for _, q := range g.fs[open[k]].pieces {
-			for _, i := range g.users[q.board] {
-				add(i)
+			if !such(q) {
+				continue
 			}
-		}
-		if len(open) > 2*window {
-			return nil
+			for _, i := range g.users[q.board] {
+				if len(open) < most && !slices.Contains(open, i) {
+					open = append(open, i)
+				}
+			}
 		}
 	}
 	slices.Sort(open)
 	return open
 }
 
-// freed is the pile with the boards of opened runs back on it, whole again.
+// freed is the pile with the boards of opened runs back on it: whole again, or
+// the piece alone where the rest stays laid.
 func (g *ledger) freed(open []int) pile {
 	back := map[int]bool{}
+	p := g.left.clone()
 	for _, i := range open {
 		for _, q := range g.fs[i].pieces {
-			back[q.board] = true
+			switch {
+			case g.only(q.board, open):
+				back[q.board] = true
+			case !q.nearMitre && !q.farMitre:
+				p.lay(g.between(q, i))
+			}
 		}
 	}
 	mine := func(t item) bool { return back[t.board] }
-	p := g.left.clone()
 	p.heads, p.tails = slices.DeleteFunc(p.heads, mine), slices.DeleteFunc(p.tails, mine)
 	for b := range back {
 		p.boards = append(p.boards, g.stock.boards[b])
 	}
 	slices.SortFunc(p.boards, func(a, b item) int { return a.board - b.board })
+	g.tidy(&p)
 	return p
+}
+
+// only tells whether no other runs than these use a board.
+func (g *ledger) only(board int, runs []int) bool {
+	return !slices.ContainsFunc(g.users[board], func(i int) bool { return !slices.Contains(runs, i) })
+}
+
+// between is what is left of a piece of run i as an offcut: for runs on the
+// same side of those that have the rest of its board.
+func (g *ledger) between(q placed, i int) item {
+	t := q.item
+	t.sawn, t.after, t.before = q.crosscuts() > 0, 0, 0
+	for _, j := range g.users[q.board] {
+		switch {
+		case j < i:
+			t.after = max(t.after, j+1)
+		case j > i && (t.before == 0 || j < t.before):
+			t.before = j
+		}
+	}
+	return t
+}
+
+// lay puts a piece back on the pile as an offcut.
+func (p *pile) lay(t item) {
+	if t.tongue {
+		p.heads = append(p.heads, t)
+	} else {
+		p.tails = append(p.tails, t)
+	}
 }

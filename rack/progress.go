@@ -27,6 +27,7 @@ func (e *engine) wood(fs []filled) (cuts int, scrap tape.Length) {
 		scrap += b.length()
 	}
 	scrap -= e.left.length()
+	cuts = e.left.sawn()
 	for _, f := range fs {
 		for _, q := range f.pieces {
 			scrap -= q.length()
@@ -39,6 +40,9 @@ func (e *engine) wood(fs []filled) (cuts int, scrap tape.Length) {
 // crosscuts is how many ends of the piece are cut for its place.
 func (q placed) crosscuts() int {
 	n := 0
+	if q.sawn {
+		n++
+	}
 	if q.farCut {
 		n++
 	}

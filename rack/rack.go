@@ -163,9 +163,9 @@ func (e *engine) greedy(runs []run) []filled {
 	out := make([]filled, len(runs))
 	e.chain = newChain(runs, p.boards, e.shop, e.unit)
 	for i, r := range runs {
-		e.ahead = len(runs) - 1 - i
+		e.ahead, e.order = len(runs)-1-i, i
 		out[i].run = r
-		out[i].pieces, out[i].least, out[i].ok = e.fill(r, e.known(p), e.around(r, joints))
+		out[i].pieces, out[i].least, out[i].ok = e.fill(r, e.known(p, r), e.around(r, joints))
 		if !out[i].ok {
 			continue
 		}

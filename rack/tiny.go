@@ -306,7 +306,7 @@ func (d *tiny) ended(r run, ps []placed, sum tape.Length, t item, done func([]pl
 		if l < least || l > most || l >= t.length() || i > 0 && l == most {
 			continue
 		}
-		last := placed{item: item{t.board, t.from, t.from + l, t.groove, false}, farCut: true, farMitre: r.farMitre}
+		last := placed{item: item{board: t.board, from: t.from, to: t.from + l, groove: t.groove}, farCut: true, farMitre: r.farMitre}
 		if done(d.settle(r, append(slices.Clone(ps), last))) {
 			return true
 		}
