@@ -57,7 +57,7 @@ func stressed(only *regexp.Regexp) string {
 		var cuts, bare, open, time float64
 		for seed := range c.floors {
 			a := exact(c.runs).ask(triplet(uint64(seed), c.runs), uint64(seed))
-			a.Polishing = rack.Polishing
+			a.Polishing = 4 * rack.Polishing
 			l, t := timed(a)
 			q := judge(l, exact(c.runs).need())
 			cuts, open, time = cuts+q.cuts, open+q.unfilled, time+t

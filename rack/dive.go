@@ -70,10 +70,11 @@ func (p *pass) dived(items []item, t *paths, nodes int, most int64, rng *rand.Ra
 // noise is how much prices are shaken, so that no two dives are alike.
 const noise = costLength * 16
 
-// sort takes the items that can be dived with: whole boards on the unit, and
-// ends.
+// sort takes the items that can be dived with: whole boards on the unit by
+// length, and ends.
 func (d *dive) sort(items []item, rng *rand.Rand) {
 	var tails []item
+	slices.SortStableFunc(items, func(a, b item) int { return int(a.length() - b.length()) })
 	for _, it := range items {
 		hop := int(it.length() / d.unit)
 		switch {
@@ -173,10 +174,12 @@ func (d *dive) hop(i int) int {
 
 // options are the boards that may come next, the most promising first.
 func (d *dive) options(k int, spent int64, out []step) []step {
+	last := -1
 	for i := range d.whole {
-		if d.used[i] {
-			continue
+		if d.used[i] || d.hops[i] == last {
+			continue // a board of the same length was tried
 		}
+		last = d.hops[i]
 		rest := impossible
 		if k < d.less {
 			rest = d.node[k+d.hops[i]]

@@ -47,6 +47,7 @@ const relaxedOf = 5
 // to. ok is false when the pile cannot.
 func (e *engine) fill(r run, p pile, b behind) (out []placed, least tape.Length, ok bool) {
 	for _, f := range ladder {
+		f.shuffles *= e.insistence()
 		if out, ok = e.attempt(r, p, b, e.jointMin, f); ok {
 			return out, e.jointMin, true
 		}
@@ -63,6 +64,18 @@ func (e *engine) fill(r run, p pile, b behind) (out []placed, least tape.Length,
 	return nil, 0, false
 }
 
+// insistence is how many times as many orders are tried where a run has to be
+// filled from the few boards at hand and is not opened again.
+func (e *engine) insistence() int {
+	switch {
+	case e.atHand == 0:
+		return 1
+	case e.polishing == 0:
+		return 4
+	}
+	return 8
+}
+
 // attempt is the cheapest filling that one effort finds: by diving, and by a
 // path over all places where the dive found a flaw or nothing.
 func (e *engine) attempt(r run, p pile, b behind, least tape.Length, f effort) ([]placed, bool) {
@@ -76,6 +89,7 @@ func (e *engine) attempt(r run, p pile, b behind, least tape.Length, f effort) (
 	seen := map[tape.Length][]int64{}
 	e.lying = len(p.heads) + len(p.tails)
 	for range f.shuffles {
+		lowest := impossible
 		items := e.pool(p.boards, max(f.pool, e.wanted(r)))
 		for _, ps := range e.passes(r, p, items, b, least, f.precut) {
 			if e.spent() {
@@ -83,8 +97,9 @@ func (e *engine) attempt(r run, p pile, b behind, least tape.Length, f effort) (
 			}
 			ps.seen = seen
 			list := slices.DeleteFunc(slices.Concat(items, p.tails), ps.uses)
-			out, c, bound := ps.dived(list, &e.t, f.nodes, cost, e.rng)
+			out, c, bound := ps.dived(slices.Clone(list), &e.t, f.nodes, cost, e.rng)
 			take(out, c)
+			lowest = min(lowest, bound)
 			if cost < bound+costStair || out != nil && c < impossible {
 				continue // no filling that counts as better
 			}
@@ -95,8 +110,8 @@ func (e *engine) attempt(r run, p pile, b behind, least tape.Length, f effort) (
 		if out, c, ok := e.single(r, p, items); ok {
 			take(out, c)
 		}
-		if cost < costStair {
-			break // flawless
+		if cost < costStair || len(items) == len(p.boards) && cost < lowest+costStair {
+			break // flawless, or no order of these boards is better
 		}
 	}
 	return best, best != nil

@@ -13,6 +13,7 @@ import (
 type guide struct {
 	joint []int64 // cost of a joint at each place before the end
 	node  []int64 // of a joint there and the rest of the run; past the end, of closing there
+	tail  []int64 // of closing from each place with a tail
 	exact []int64 // of closing at each place from the end on without a cut
 	stop  int     // places from here on close the run
 	less  int     // from here on the last piece would be too short to be cut
@@ -78,8 +79,9 @@ func (p *pass) closings(g *guide) {
 
 // back works the costs out from the end.
 func (p *pass) back(g *guide, boards []choice, tails []item) {
+	p.ending(g, tails)
 	for k := g.stop - 1; k >= g.far; k-- {
-		best := impossible
+		best := g.tail[k]
 		if g.joint[k] >= impossible && k > 0 {
 			g.node[k] = impossible
 			continue
@@ -93,13 +95,25 @@ func (p *pass) back(g *guide, boards []choice, tails []item) {
 				best = min(best, b.price+g.closeOrGoOn(k+b.hop))
 			}
 		}
-		for _, t := range tails {
-			best = min(best, p.closing(t, k))
-		}
 		g.node[k] = sum(best, g.joint[k])
 	}
 	*p.work += (g.stop - g.far) * len(boards)
 	p.beyond(g)
+}
+
+// ending is the cost of ending the run from each place with the cheapest tail.
+func (p *pass) ending(g *guide, tails []item) {
+	g.tail = resized(g.tail, g.stop)
+	for k := range g.tail {
+		g.tail[k] = impossible
+	}
+	for _, t := range tails {
+		from := max(0, ceilDiv(p.r.farNeed-t.length()-p.base, p.unit))
+		for k := from; k < g.stop; k++ {
+			g.tail[k] = min(g.tail[k], p.closing(t, k))
+		}
+		*p.work += max(0, g.stop-from)
+	}
 }
 
 // beyond fills the places too far off to be worked out: a joint there, and what

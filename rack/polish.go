@@ -14,7 +14,7 @@ const Polishing = 150_000_000
 const window = 4
 
 // patience is how many tries a run that end in nothing better are enough.
-const patience = 100
+const patience = 400
 
 // polish opens a few runs again, where joints lie close or a board was cut,
 // fills them anew against the runs on both sides, and keeps what is better. It
