@@ -20,6 +20,7 @@ type quality struct {
 	unfilled  float64
 	relaxed   float64
 	offcuts   float64 // usable, left at the end
+	even      float64 // mean piece of the last third of the runs over that of the first
 	firstTime float64 // seconds
 	time      float64
 	scrap     tape.Length
@@ -40,7 +41,9 @@ func judge(l lay.Lay, need tape.Length) quality {
 	for _, b := range l.Boards {
 		for _, p := range b.Parts {
 			switch p.Kind {
-			case lay.IsScrap, lay.IsKerf:
+			case lay.IsKerf: // a whole one, even where less is left beyond the cut
+				q.scrap += max(l.Kerf, lengthOf(p.Outline))
+			case lay.IsScrap:
 				q.scrap += lengthOf(p.Outline)
 			case lay.IsOffcut:
 				q.offcuts++
@@ -49,7 +52,22 @@ func judge(l lay.Lay, need tape.Length) quality {
 	}
 	q.waste = 100 * float64(q.scrap) / float64(need)
 	q.joined(runs)
+	q.even = meanPiece(l, 2) / meanPiece(l, 0)
 	return q
+}
+
+// meanPiece is the mean piece of the first, second or last third of the runs.
+func meanPiece(l lay.Lay, third int) float64 {
+	sum, n := 0.0, 0.0
+	for i, r := range l.Runs {
+		if i*3/len(l.Runs) != third {
+			continue
+		}
+		for _, id := range r.Pieces {
+			sum, n = sum+lengthOf(l.Pieces[id].Outline).Inches(), n+1
+		}
+	}
+	return sum / max(1, n)
 }
 
 func lengthOf(r plane.Ring) tape.Length {
@@ -154,7 +172,7 @@ func mean(qs []quality) quality {
 		m.least = min(m.least, q.least)
 		m.scrap += q.scrap
 		for _, f := range [][2]*float64{{&m.waste, &q.waste}, {&m.cuts, &q.cuts}, {&m.h, &q.h}, {&m.stairs, &q.stairs}, {&m.near, &q.near},
-			{&m.joints, &q.joints}, {&m.unfilled, &q.unfilled}, {&m.relaxed, &q.relaxed}, {&m.offcuts, &q.offcuts}, {&m.firstTime, &q.firstTime}, {&m.time, &q.time}} {
+			{&m.joints, &q.joints}, {&m.unfilled, &q.unfilled}, {&m.relaxed, &q.relaxed}, {&m.offcuts, &q.offcuts}, {&m.even, &q.even}, {&m.firstTime, &q.firstTime}, {&m.time, &q.time}} {
 			*f[0] += *f[1] / n
 		}
 	}

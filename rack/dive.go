@@ -68,7 +68,7 @@ func (p *pass) dived(items []item, t *paths, nodes int, most int64, rng *rand.Ra
 }
 
 // noise is how much prices are shaken, so that no two dives are alike.
-const noise = costLength * 16
+const noise = costLength * 4
 
 // sort takes the items that can be dived with: whole boards on the unit by
 // length, and ends.
