@@ -31,7 +31,7 @@ func rackTable(out io.Writer, seeds int, only *regexp.Regexp) error {
 			rs = append(rs, b.run(seeds))
 		}
 	}
-	stress := stressed(only)
+	stress := anew(seeds, only) + stressed(only)
 	_, err := io.WriteString(out, page(rs, stress))
 	return err
 }

@@ -23,8 +23,9 @@ type engine struct {
 	hand      stock.Hand
 	atHand    int // boards known at a time; 0: all
 	progress  func(Progress)
-	stock     pile // all boards, before the first run
-	left      pile // what the last racking left
+	laid      map[int][]tape.Length // joints of the runs that lie already
+	stock     pile                  // all boards, before the first run
+	left      pile                  // what the last racking left
 }
 
 // effort is how hard one attempt at a run tries.

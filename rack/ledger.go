@@ -35,7 +35,7 @@ func (e *engine) ledger(fs []filled) *ledger {
 func (g *ledger) use(runs []int) {
 	for _, i := range runs {
 		for _, q := range g.fs[i].pieces {
-			if !slices.Contains(g.users[q.board], i) {
+			if q.board >= 0 && !slices.Contains(g.users[q.board], i) {
 				g.users[q.board] = append(g.users[q.board], i)
 			}
 		}
@@ -56,8 +56,14 @@ func (g *ledger) weigh(runs []int) {
 	for _, i := range runs {
 		g.looks[i] = g.joined(g.fs[i], g.joints)
 		cuts, asked := g.fs[i].cuts()
-		g.flawed[i] = g.looks[i] > 0 || cuts > asked || !g.fs[i].ok
+		g.flawed[i] = !g.isLaid(i) && (g.looks[i] > 0 || cuts > asked || !g.fs[i].ok)
 	}
+}
+
+// isLaid tells whether a run lies already and is not to be opened.
+func (g *ledger) isLaid(i int) bool {
+	_, ok := g.laid[g.fs[i].index]
+	return ok
 }
 
 // cuts counts the crosscuts of a filled run, and those its ends ask for.

@@ -66,7 +66,7 @@ func (g *ledger) choose(bad int) []int {
 		open = g.sharing(open, window, func(placed) bool { return true })
 	}
 	slices.Sort(open)
-	open = slices.Compact(open)
+	open = slices.DeleteFunc(slices.Compact(open), g.isLaid)
 	if whole := g.sharing(open, 2*window+1, func(placed) bool { return true }); len(whole) <= 2*window && g.rng.IntN(2) == 0 {
 		return whole
 	}

@@ -98,13 +98,16 @@ func unit(ls []tape.Length) tape.Length {
 
 // run fills the runs in the order of laying. Where one of a small floor cannot
 // be filled, every way of using the few boards is tried.
-func (e *engine) run(l row.Layout) []filled {
+func (e *engine) run(l row.Layout) []filled { return e.fillAll(e.oriented(l)) }
+
+// oriented are the runs of a layout as racked.
+func (e *engine) oriented(l row.Layout) []run {
 	runs := make([]run, len(l.Runs))
 	for i, r := range l.Runs {
 		runs[i] = orient(r, i, e.signOf(r.Ahead))
 		runs[i].start = r.Row == l.StartRow || r.Row == l.StartRow+r.Ahead
 	}
-	return e.fillAll(runs)
+	return runs
 }
 
 func (e *engine) fillAll(runs []run) []filled {
@@ -164,6 +167,11 @@ func (e *engine) greedy(runs []run) []filled {
 	e.chain = newChain(runs, p.boards, e.shop, e.unit)
 	for i, r := range runs {
 		e.ahead, e.order = len(runs)-1-i, i
+		if f, ok := e.fixed(r); ok {
+			out[i] = f
+			f.noted(joints)
+			continue
+		}
 		out[i].run = r
 		out[i].pieces, out[i].least, out[i].ok = e.fill(r, e.known(p, r), e.around(r, joints))
 		if !out[i].ok {
