@@ -6,7 +6,7 @@ FUZZTIME ?= 8s
 STATICCHECK ?= $(shell go env GOPATH)/bin/staticcheck
 PLATFORMS = linux/amd64 linux/arm64 darwin/amd64 darwin/arm64 windows/amd64 windows/arm64
 
-.PHONY: test race fuzz bench geos build-all lint docs
+.PHONY: test race fuzz bench bench-rack bench-solvers geos build-all lint docs
 
 test: ## all tests
 	go test ./...
@@ -24,6 +24,17 @@ fuzz: ## every parser, FUZZTIME each
 
 bench: ## time of a whole plan: each example and the bench room
 	go test -run '^$$' -bench "BenchmarkPlan|BenchmarkRack" ./plan ./rack
+
+bench-rack: ## what racking is worth on the bench room, against its targets: docs/racking.md
+	go run ./bench rack -out docs/racking.md
+
+# Installs what it can (npm, and apt where it may) in a folder of its own; a
+# solver that cannot be had is skipped and named in the table.
+bench-solvers: ## small floors against HiGHS and CBC: docs/solvers.md
+	@d=$$(mktemp -d); trap 'rm -r "$$d"' EXIT; \
+		(cd "$$d" && npm install --ignore-scripts --no-audit --no-fund highs) || echo "no HiGHS"; \
+		command -v cbc >/dev/null || apt-get install -y --no-install-recommends coinor-cbc || echo "no CBC"; \
+		go run ./bench solvers -highs "$$d" -out docs/solvers.md
 
 geos: ## floor outlines and gaps held against GEOS
 	CGO_ENABLED=1 go vet -tags geos ./floor

@@ -178,7 +178,9 @@ func (e *engine) total(fs []filled) int64 {
 	joints := jointsOf(fs, nil)
 	var c int64
 	for _, f := range fs {
-		c += e.costOf(f, joints)
+		c += e.joined(f, joints)
+		cuts, _ := f.cuts()
+		c += e.waste(crosscut) * int64(cuts)
 	}
 	return c
 }

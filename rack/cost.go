@@ -16,7 +16,8 @@ const (
 	costStair     int64 = 1 << 15 // the same shift again
 	costLength    int64 = 1 << 6  // evenness: each inch, scaled by use
 	impossible    int64 = 1 << 62
-	woodShift           = 34             // wood first: waste outweighs all joints
+	woodShift           = 30             // wood first: waste goes up so far,
+	looksShift          = 6              // and joints go down so far, so that it outweighs them all
 	hReach              = 2 * tape.Inch  // H-joint: in line within this
 	stairReach          = 1 * tape.Inch  // stair-step: the same shift within this
 	stairFarthest       = 14 * tape.Inch // and no farther than this
@@ -44,18 +45,33 @@ type behind struct{ one, two []tape.Length }
 // joint is what a joint at p costs against the rows behind; impossible when it
 // is nearer than least to one of them.
 func (s shop) joint(p, least tape.Length, b behind) int64 {
-	var c int64
-	d := nearest(b.one, p)
-	if d < least {
+	c := s.near(nearest(b.one, p), least)
+	if c >= impossible {
 		return impossible
 	}
-	if d < s.preferred {
-		c += costNear + costShort*int64(s.preferred-d)/int64(tape.Inch)
-	}
 	if len(b.two) > 0 && nearest(b.two, p) <= hReach {
-		c += costH
+		c += s.looks(costH)
 	}
 	return c + stairs(p, b)
+}
+
+// near is the cost of a joint at this distance from one in the row behind.
+func (s shop) near(d, least tape.Length) int64 {
+	switch {
+	case d < least:
+		return impossible
+	case d < s.preferred:
+		return s.looks(costNear + costShort*int64(s.preferred-d)/int64(tape.Inch))
+	}
+	return 0
+}
+
+// looks is the cost of a joint that is not well placed.
+func (s shop) looks(c int64) int64 {
+	if s.woodFirst {
+		c >>= looksShift
+	}
+	return c
 }
 
 // stairs counts the joints behind that p continues by the same shift.

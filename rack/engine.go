@@ -21,8 +21,11 @@ type engine struct {
 	share     shares
 	t         paths
 	hand      stock.Hand
-	stock     pile // all boards, before the first run
-	left      pile // what the last racking left
+	atHand    int // boards known at a time; 0: all
+	progress  func(Progress)
+	laid      map[int][]tape.Length // joints of the runs that lie already
+	stock     pile                  // all boards, before the first run
+	left      pile                  // what the last racking left
 }
 
 // effort is how hard one attempt at a run tries.
@@ -30,10 +33,11 @@ type effort struct {
 	pool     int  // boards tried
 	shuffles int  // orders of them
 	precut   bool // boards may be cut to start a run
+	nodes    int  // steps of a dive
 }
 
 // ladder is what is tried in turn until a run is filled.
-var ladder = []effort{{64, 2, false}, {128, 8, false}, {128, 4, true}, {1 << 20, 8, true}}
+var ladder = []effort{{64, 2, false, 300}, {128, 8, false, 300}, {128, 4, true, 100}, {1 << 20, 8, true, 100}}
 
 // relaxed are the parts of the joint distance held to, in turn, when the stock
 // makes the whole impossible.
@@ -44,6 +48,7 @@ const relaxedOf = 5
 // to. ok is false when the pile cannot.
 func (e *engine) fill(r run, p pile, b behind) (out []placed, least tape.Length, ok bool) {
 	for _, f := range ladder {
+		f.shuffles *= e.insistence()
 		if out, ok = e.attempt(r, p, b, e.jointMin, f); ok {
 			return out, e.jointMin, true
 		}
@@ -60,26 +65,54 @@ func (e *engine) fill(r run, p pile, b behind) (out []placed, least tape.Length,
 	return nil, 0, false
 }
 
-// attempt is the cheapest filling that one effort finds.
+// insistence is how many times as many orders are tried where a run has to be
+// filled from the few boards at hand and is not opened again.
+func (e *engine) insistence() int {
+	switch {
+	case e.atHand == 0:
+		return 1
+	case e.polishing == 0:
+		return 4
+	}
+	return 8
+}
+
+// attempt is the cheapest filling that one effort finds: by diving, and by a
+// path over all places where the dive found a flaw or nothing.
 func (e *engine) attempt(r run, p pile, b behind, least tape.Length, f effort) ([]placed, bool) {
 	var best []placed
 	cost := impossible
+	take := func(out []placed, c int64) {
+		if c < cost {
+			best, cost = out, c
+		}
+	}
 	seen := map[tape.Length][]int64{}
 	e.lying = len(p.heads) + len(p.tails)
 	for range f.shuffles {
-		items := e.pool(p.boards, f.pool)
+		lowest := impossible
+		items := e.pool(p.boards, max(f.pool, e.wanted(r)))
 		for _, ps := range e.passes(r, p, items, b, least, f.precut) {
 			if e.spent() {
 				return best, best != nil
 			}
 			ps.seen = seen
 			list := slices.DeleteFunc(slices.Concat(items, p.tails), ps.uses)
-			if out, c, ok := ps.search(list, &e.t); ok && c < cost {
-				best, cost = out, c
+			out, c, bound := ps.dived(slices.Clone(list), &e.t, f.nodes, cost, e.rng)
+			take(out, c)
+			lowest = min(lowest, bound)
+			if cost < bound+costStair || out != nil && c < impossible {
+				continue // no filling that counts as better
+			}
+			if out, c, ok := ps.search(list, &e.t); ok {
+				take(out, c)
 			}
 		}
-		if out, c, ok := e.single(r, p, items); ok && c < cost {
-			best, cost = out, c
+		if out, c, ok := e.single(r, p, items); ok {
+			take(out, c)
+		}
+		if cost < costStair || len(items) == len(p.boards) && cost < lowest+costStair {
+			break // flawless, or no order of these boards is better
 		}
 	}
 	return best, best != nil
@@ -94,6 +127,15 @@ func (e *engine) pool(boards []item, n int) []item {
 	out := slices.Clone(boards)
 	e.rng.Shuffle(len(out), func(i, j int) { out[i], out[j] = out[j], out[i] })
 	return out[:min(n, len(out))]
+}
+
+// wanted is how many boards a run wants to be chosen from: four times as many
+// as it takes (measured: with fewer there is not always a flawless filling).
+func (e *engine) wanted(r run) int {
+	if e.share.mean == 0 {
+		return 0
+	}
+	return 4 * int(r.length()/e.share.mean)
 }
 
 // uses tells whether a first piece of the pass is cut from this item.
@@ -116,7 +158,7 @@ func (e *engine) passes(r run, p pile, items []item, b behind, least tape.Length
 	}
 	for _, h := range p.heads {
 		if f, ok := e.onUnit(r, h, slack); ok {
-			on.firsts = append(on.firsts, f)
+			on.firsts = append(on.firsts, e.shifted(r, f, slack)...)
 		} else if f, base, ok := e.offUnit(r, h); ok {
 			off := e.pass(r, base, b, least)
 			off.firsts = []first{f}
@@ -141,15 +183,31 @@ func (e *engine) pass(r run, base tape.Length, b behind, least tape.Length) pass
 func (e *engine) onUnit(r run, h item, slack tape.Length) (first, bool) {
 	if r.nearCut {
 		k := (h.length() - e.loss(r.nearMitre)) / e.unit
-		return e.cutFirst(r, h, k*e.unit, -useBonus)
+		return e.cutFirst(r, h, k*e.unit, e.begun(h.length()))
 	}
 	over := (e.unit - h.length()%e.unit) % e.unit
 	if over > slack || h.length() < e.shortest {
 		return first{}, false
 	}
 	start := r.nearReach + over
-	return first{at: int((h.length() + over) / e.unit), cost: -useBonus,
+	return first{at: int((h.length() + over) / e.unit), cost: e.begun(h.length()),
 		piece: &placed{item: h, start: start, end: start + h.length()}}, true
+}
+
+// shifted are the ways to begin with the same piece as far from the wall as the
+// play allows, each a unit farther.
+func (e *engine) shifted(r run, f first, slack tape.Length) []first {
+	out := []first{f}
+	if r.nearCut {
+		return out
+	}
+	for k := tape.Length(1); f.piece.start-r.nearReach+k*e.unit <= slack; k++ {
+		piece := *f.piece
+		piece.start += k * e.unit
+		piece.end += k * e.unit
+		out = append(out, first{at: f.at + int(k), cost: f.cost + int64(k), piece: &piece})
+	}
+	return out
 }
 
 // offUnit starts the run with an offcut as it is; the whole pass then counts
@@ -159,7 +217,7 @@ func (e *engine) offUnit(r run, h item) (first, tape.Length, bool) {
 		return first{}, 0, false
 	}
 	base := r.nearReach + h.length()%e.unit
-	return first{at: int(h.length() / e.unit), cost: -useBonus,
+	return first{at: int(h.length() / e.unit), cost: e.begun(h.length()),
 		piece: &placed{item: h, start: r.nearReach, end: r.nearReach + h.length()}}, base, true
 }
 
@@ -225,7 +283,7 @@ func (e *engine) single(r run, p pile, items []item) (out []placed, cost int64, 
 		if t.length() < length+near || length < e.shortest && !e.exempt(r) {
 			continue
 		}
-		piece := placed{item: item{t.board, t.from + near, t.from + near + length, t.groove && near == 0, false},
+		piece := placed{item: item{board: t.board, from: t.from + near, to: t.from + near + length, groove: t.groove && near == 0, sawn: t.sawn},
 			start: r.nearReach, end: r.farReach, nearCut: near > 0, nearMitre: r.nearMitre, farCut: true, farMitre: r.farMitre}
 		if t.length() == length+near && !t.tongue && !r.farCut {
 			piece.farCut = false

@@ -15,6 +15,10 @@ type item struct {
 	from, to tape.Length
 	groove   bool // from is the factory groove end
 	tongue   bool // to is the factory tongue end
+	sawn     bool // taken up again while the other side of its cut stays laid: that cut is counted here
+	// An offcut starts a later run than the one it was cut for, and not the
+	// other way round: it is for runs from after on, and before before (0: all).
+	after, before int
 }
 
 func (t item) length() tape.Length { return t.to - t.from }
@@ -35,6 +39,9 @@ type shop struct {
 	tongue              tape.Length // of an end
 	pitch               tape.Length
 	woodFirst           bool
+	chain               *chain
+	ahead               int  // runs still to be laid after the one at hand
+	order               int  // of the run at hand
 	lying               int  // offcuts lying about already
 	scarce              bool // boards ran out once: nothing but their use counts
 }
@@ -50,9 +57,14 @@ func (s shop) loss(mitred bool) tape.Length {
 }
 
 // keep is the cost of an offcut that is kept: the more lie about already, the
-// less likely it is to be used.
+// less likely it is to be used; less what it is worth to the runs ahead.
 func (s shop) keep(length tape.Length) int64 {
-	return keepCost + s.waste(length)*int64(min(s.lying, heap))/heap
+	return keepCost*int64(1+s.lying) - s.waste(s.chain.worth(length, s.ahead))
+}
+
+// begun is the cost of beginning a run with an offcut: it is gone then.
+func (s shop) begun(length tape.Length) int64 {
+	return s.waste(s.chain.worth(length, s.ahead+1)) - useBonus
 }
 
 // pile is what is left to lay, in a fixed order.
@@ -87,6 +99,7 @@ func (p *pile) forget(ps []placed) {
 }
 
 func (p *pile) keep(t item, s shop) {
+	t.after = s.order + 1
 	switch {
 	case t.length() < s.shortest:
 	case t.tongue:

@@ -89,7 +89,7 @@ func sample(a Ask) []tape.Length {
 		mu = float64(m.Mean-m.Least) / float64(m.Most-m.Least)
 	}
 	mu = min(0.95, max(0.05, mu))
-	goal := tape.Length(float64(need(a)) * (1 + spareBoards))
+	goal := tape.Length(float64(need(a))*(1+spareBoards)) + 4*m.Most // a small floor loses more to its cuts
 	var out []tape.Length
 	for sum := tape.Length(0); sum < goal; {
 		x := beta(rng, 4*mu, 4*(1-mu))

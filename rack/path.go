@@ -42,6 +42,7 @@ type paths struct {
 	bare  []bool  // nothing is laid yet at this place
 	bits  []uint64
 	joint []int64
+	guide guide
 }
 
 func (t *paths) size(n, items int) {
@@ -90,29 +91,24 @@ func (p *pass) jointsAlong(n int) []int64 {
 	if at, ok := p.seen[p.base]; ok && len(at) == n {
 		return at
 	}
-	at := make([]int64, n)
-	for k := range n {
-		at[k] = p.jointAt(p.base + tape.Length(k)*p.unit)
-	}
-	if p.seen != nil {
-		p.seen[p.base] = at
-	}
-	*p.work += n
-	return at
-}
-
-// jointAt is the cost of a joint at a place, impossible where none may be.
-func (p *pass) jointAt(x tape.Length) int64 {
+	w := sweep{make([]int64, n), p.base, p.unit}
+	w.joints(p.shop, p.least, p.behind)
 	for _, s := range p.r.never {
-		if s.from < x && x < s.to {
-			return impossible
+		lo, hi := w.span(s.from+1, s.to-1, 0)
+		for k := lo; k <= hi; k++ {
+			w.at[k] = impossible
 		}
 	}
-	c := p.shop.joint(x, p.least, p.behind)
-	if c < impossible && p.r.length() < shortRun && !p.scarce {
-		c += p.waste(shortJoint)
+	if p.r.length() < shortRun && !p.scarce {
+		for k := range w.at {
+			w.at[k] = sum(w.at[k], p.waste(shortJoint))
+		}
 	}
-	return c
+	if p.seen != nil {
+		p.seen[p.base] = w.at
+	}
+	*p.work += n
+	return w.at
 }
 
 // jumps tells whether a piece from a to b would have something that stays
@@ -209,8 +205,34 @@ func (p *pass) end(it item, stage, k int, at tape.Length, cost int64, bare bool,
 	if spare <= 0 || length < p.shortest && !(bare && p.r.length() < p.shortest) || p.jumps(at, p.r.farReach) {
 		return
 	}
-	last := placed{item: item{it.board, it.from, it.from + length, it.groove, false}, start: at, end: p.r.farReach, farCut: true, farMitre: p.r.farMitre}
+	last := p.cutLast(it, at)
 	p.offer(best, finish{cost: cost + p.cutCost(it, spare), at: k, stage: stage, last: &last})
+}
+
+// cutLast is the last piece of the run, cut from an item's near part.
+func (p *pass) cutLast(it item, at tape.Length) placed {
+	end := p.r.farReach
+	if it.tongue {
+		end -= max(0, min(p.trim(at+it.length()-end), end-at-p.shortest))
+	}
+	near := item{board: it.board, from: it.from, to: it.from + end - at, groove: it.groove, sawn: it.sawn}
+	return placed{item: near, start: at, end: end, farCut: true, farMitre: p.r.farMitre}
+}
+
+// trim is how much shorter than it could be the last piece is best cut, where
+// the play at the end allows it and the offcut is then worth more.
+func (p *pass) trim(spare tape.Length) tape.Length {
+	left := spare - p.loss(p.r.farMitre)
+	best, most := tape.Length(0), p.chain.worth(left, p.ahead)
+	if p.chain.idle(p.ahead) || p.r.farMitre {
+		return 0
+	}
+	for t := p.unit; t <= p.r.farReach-p.r.farNeed; t += p.unit {
+		if w := p.chain.worth(left+t, p.ahead); left+t >= p.shortest && w > most {
+			best, most = t, w
+		}
+	}
+	return best
 }
 
 // cutCost is what a far cut costs that leaves so much of the item, the kerf
@@ -218,6 +240,9 @@ func (p *pass) end(it item, stage, k int, at tape.Length, cost int64, bare bool,
 func (p *pass) cutCost(it item, spare tape.Length) int64 {
 	lost := spare
 	keep := int64(0)
+	if it.tongue {
+		spare += p.trim(spare)
+	}
 	if loss := p.loss(p.r.farMitre); it.tongue && spare-loss >= p.shortest {
 		lost, keep = loss, p.keep(spare-loss)
 	}

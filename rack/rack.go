@@ -23,6 +23,8 @@ type Ask struct {
 	Polishing int // units of work for bettering a filled floor; 0: none
 	Budget    int // units of work, one for each place tried; 0: Budget
 	WoodFirst bool
+	AtHand    int            // boards known at a time, in the order of the tally: those of the open cartons; 0: all
+	Progress  func(Progress) // told of each better floor; nil: nobody
 	Style     tape.Style
 }
 
@@ -66,7 +68,7 @@ func newEngine(ctx context.Context, a Ask, ls []tape.Length) *engine {
 	if e.budget == 0 {
 		e.budget = Budget + largeFloor*int(need(a)/tape.Sixteenth)
 	}
-	e.hand = a.Boards.Hand
+	e.hand, e.atHand, e.progress = a.Boards.Hand, a.AtHand, a.Progress
 	e.unit = unit(ls)
 	for i, l := range ls {
 		e.stock.boards = append(e.stock.boards, item{board: i, to: l, groove: true, tongue: true})
@@ -95,17 +97,30 @@ func unit(ls []tape.Length) tape.Length {
 // run fills the runs in the order of laying. Where one of a small floor cannot
 // be filled, every way of using the few boards is tried.
 func (e *engine) run(fields []row.Field) []filled {
+	out := e.fillAll(e.oriented(fields))
+	slices.SortStableFunc(out, func(a, b filled) int { return a.Order - b.Order })
+	return out
+}
+
+// oriented are the runs of all fields as racked: each field in the order of
+// laying, headers and frames last, since they take whole boards, and what is
+// cut off is of another width.
+func (e *engine) oriented(fields []row.Field) []run {
 	var runs []run
-	for k, f := range fields {
-		for _, r := range f.Layout.Runs {
-			v := orient(r, len(runs), e.signOf(r.Ahead))
-			v.field, v.level = k, r.Low+tape.Length(k)*farApart
-			v.start = r.Row == f.Layout.StartRow || r.Row == f.Layout.StartRow+r.Ahead
-			v.alone = f.Kind != lay.Field
-			runs = append(runs, v)
+	for _, alone := range []bool{false, true} {
+		for k, f := range fields {
+			for _, r := range f.Layout.Runs {
+				if (f.Kind != lay.Field) != alone {
+					continue
+				}
+				v := orient(r, len(runs), e.signOf(r.Ahead))
+				v.field, v.level, v.alone = k, r.Low+tape.Length(k)*farApart, alone
+				v.start = r.Row == f.Layout.StartRow || r.Row == f.Layout.StartRow+r.Ahead
+				runs = append(runs, v)
+			}
 		}
 	}
-	return e.fillAll(runs)
+	return runs
 }
 
 // farApart keeps the strips of several fields apart as places of joints.
@@ -122,7 +137,7 @@ func (e *engine) fillAll(runs []run) []filled {
 	if every, ok := e.everyWay(runs); ok {
 		return e.measured(every)
 	}
-	return e.thrifty(runs, out)
+	return e.polish(e.thrifty(runs, out))
 }
 
 // thrifty racks again with wood first and every offcut kept, for boards that
@@ -168,13 +183,19 @@ func (e *engine) greedy(runs []run) []filled {
 	e.share = newShares(p.boards)
 	joints := map[tape.Length][]tape.Length{} // by the low line of the strip
 	out := make([]filled, len(runs))
-	for _, i := range fieldsFirst(runs) {
-		r := runs[i]
-		out[i].run = r
-		q := p
+	e.chain = newChain(runs, p.boards, e.shop, e.unit)
+	for i, r := range runs {
+		e.ahead, e.order = len(runs)-1-i, i
+		if f, ok := e.fixed(r); ok {
+			out[i] = f
+			f.noted(joints)
+			continue
+		}
+		q := e.known(p, r)
 		if r.alone {
 			q.heads, q.tails = nil, nil
 		}
+		out[i].run = r
 		out[i].pieces, out[i].least, out[i].ok = e.fill(r, q, e.around(r, joints))
 		if !out[i].ok {
 			continue
@@ -191,33 +212,14 @@ func (e *engine) greedy(runs []run) []filled {
 	return out
 }
 
-// fieldsFirst are the indices of runs, those of headers and frames last: they
-// take whole boards, and what is cut off is of another width.
-func fieldsFirst(runs []run) []int {
-	var out, last []int
-	for i, r := range runs {
-		if r.alone {
-			last = append(last, i)
-		} else {
-			out = append(out, i)
-		}
-	}
-	return append(out, last...)
-}
-
-// polishFields betters the runs of the fields; headers stay as they are.
+// polishFields betters the runs of the fields; headers and frames, the last,
+// stay as they are.
 func (e *engine) polishFields(fs []filled) []filled {
-	var in []filled
-	var at []int
-	for i, f := range fs {
-		if !f.alone {
-			in, at = append(in, f), append(at, i)
-		}
+	n := slices.IndexFunc(fs, func(f filled) bool { return f.alone })
+	if n < 0 {
+		return e.polish(fs)
 	}
-	for k, f := range e.polish(in) {
-		fs[at[k]] = f
-	}
-	return fs
+	return append(e.polish(fs[:n:n]), fs[n:]...)
 }
 
 // noted adds the joints of a filled run to those of its strip.
@@ -252,18 +254,14 @@ func (e *engine) signOf(ahead int) tape.Length {
 	return -1
 }
 
-// heap is how many offcuts of a kind lie about at once; the shortest go first.
+// heap is how many offcuts of a kind lie about at once to be chosen from: the
+// longest.
 const heap = 8
 
+// tidy lays the longest offcuts on top.
 func (e *engine) tidy(p *pile) {
-	if e.scarce {
-		return
-	}
 	for _, list := range []*[]item{&p.heads, &p.tails} {
 		slices.SortStableFunc(*list, func(a, b item) int { return int(b.length() - a.length()) })
-		if len(*list) > heap {
-			*list = (*list)[:heap]
-		}
 	}
 }
 
@@ -293,8 +291,15 @@ func (e *engine) findings(a Ask, plan []filled) []finding.Finding {
 		for _, b := range e.left.boards {
 			have += b.length()
 		}
-		out = append(out, finding.Finding{Level: finding.Stop, Rule: "boards run out", Measured: fmt.Sprintf("%d runs of %s in all are not filled", missing, a.Style.Of(need)),
-			Limit: fmt.Sprintf("%s of whole boards left", a.Style.Of(have)), Do: "Tally more boards, or allow a shorter shortest piece."})
+		f := finding.Finding{Level: finding.Stop, Rule: "boards run out", Measured: fmt.Sprintf("%d runs of %s in all are not filled", missing, a.Style.Of(need)),
+			Limit: fmt.Sprintf("%s of whole boards left", a.Style.Of(have)), Do: "Tally more boards, or allow a shorter shortest piece."}
+		if have > need { // it is not for want of wood
+			f.Rule, f.Do = "no way to fill a run", "No order of these lengths fits: allow a shorter shortest piece or a smaller joint distance, or add boards of other lengths."
+			if slices.ContainsFunc(plan, func(p filled) bool { return !p.ok && len(p.must) > 0 }) {
+				f.Do = "A joint has to fall at what stays inside the row, and with these lengths a piece at an end comes out too short: allow a shorter shortest piece, shift the rows by row_edge_on, or add boards of other lengths."
+			}
+		}
+		out = append(out, f)
 	}
 	return out
 }

@@ -77,5 +77,5 @@ func (s shares) price(t item, starter bool) int64 {
 	}
 	// ln(initial share / remaining share), over the whole run near 0
 	r := float64(s.first[c]) / float64(total) * float64(left) / float64(s.left[c])
-	return int64(math.Round(float64(float64(costLength)*40) * math.Log(r)))
+	return int64(math.Round(float64(float64(costLength)*100) * math.Log(r)))
 }

@@ -30,7 +30,7 @@ type tiny struct {
 
 // everyWay fills all runs if that can be done at all.
 func (e *engine) everyWay(runs []run) ([]filled, bool) {
-	if len(runs) > tinyRuns || len(e.stock.boards) > tinyBoards {
+	if len(e.laid) > 0 || len(runs) > tinyRuns || len(e.stock.boards) > tinyBoards {
 		return nil, false
 	}
 	d := &tiny{engine: e, runs: runs, plan: make([][]placed, len(runs)), failed: map[string]bool{}}
@@ -306,7 +306,7 @@ func (d *tiny) ended(r run, ps []placed, sum tape.Length, t item, done func([]pl
 		if l < least || l > most || l >= t.length() || i > 0 && l == most {
 			continue
 		}
-		last := placed{item: item{t.board, t.from, t.from + l, t.groove, false}, farCut: true, farMitre: r.farMitre}
+		last := placed{item: item{board: t.board, from: t.from, to: t.from + l, groove: t.groove}, farCut: true, farMitre: r.farMitre}
 		if done(d.settle(r, append(slices.Clone(ps), last))) {
 			return true
 		}

@@ -17,6 +17,7 @@ type commands struct {
 	Plan     planCmd     `cmd:"" help:"Plan a floor: write the drawing, the row list, the cut list, the whole board layout and the findings to a folder."`
 	Check    checkCmd    `cmd:"" help:"Check the readings and wishes of a job without laying it, or hold a written board layout against its job."`
 	Rows     rowsCmd     `cmd:"" help:"Compare the ways the rows could lie, with what each would mean."`
+	Rack     rackCmd     `cmd:"" help:"Propose the next rows from the boards at hand and the rows as laid."`
 	Measure  measureCmd  `cmd:"" help:"Work out what to measure, and print a measuring sheet to fill in."`
 	New      newCmd      `cmd:"" help:"Write a commented first job to fill in."`
 	Examples examplesCmd `cmd:"" help:"List the example jobs, or print one."`

@@ -1,0 +1,23 @@
+package plan
+
+import (
+	"context"
+
+	"strake/rack"
+	"strake/stock"
+	"strake/tape"
+)
+
+// Next proposes up to so many of the runs of a plan's rows that are not laid
+// yet, from these boards: those at hand, each once.
+func Next(ctx context.Context, p Plan, boards []tape.Length, laid []rack.Laid, count int) []rack.Proposal {
+	b := p.Job.Boards
+	b.Known, b.Tally = stock.Tallied, nil
+	for _, l := range boards {
+		b.Tally = append(b.Tally, stock.Class{Length: l, Count: 1})
+	}
+	return rack.Next(ctx, rack.Ask{
+		Fields: p.Fields[:min(1, len(p.Fields))], Boards: b, Limits: p.Job.Limits,
+		Seed: p.Job.Seed, WoodFirst: p.Job.Wishes.WoodFirst, Polishing: rack.Polishing, Style: tape.Paper(p.Job.Unit),
+	}, laid, count)
+}

@@ -1,0 +1,53 @@
+package rack
+
+import "strake/tape"
+
+// Progress is how a search stands: told after the first answer and after each
+// better one.
+type Progress struct {
+	Work      int // units of work spent
+	Unfilled  int // runs without boards
+	Crosscuts int
+	Scrap     tape.Length // lost to kerfs and to ends too short to use
+}
+
+// report tells how the floor stands.
+func (e *engine) report(fs []filled) {
+	if e.progress == nil {
+		return
+	}
+	cuts, scrap := e.wood(fs)
+	e.progress(Progress{Work: e.work, Unfilled: unfilled(fs), Crosscuts: cuts, Scrap: scrap})
+}
+
+// wood counts the crosscuts of a floor and what of its boards is lost: neither
+// laid nor left for later.
+func (e *engine) wood(fs []filled) (cuts int, scrap tape.Length) {
+	for _, b := range e.stock.boards {
+		scrap += b.length()
+	}
+	scrap -= e.left.length()
+	cuts = e.left.sawn()
+	for _, f := range fs {
+		for _, q := range f.pieces {
+			scrap -= q.length()
+			cuts += q.crosscuts()
+		}
+	}
+	return cuts, scrap
+}
+
+// crosscuts is how many ends of the piece are cut for its place.
+func (q placed) crosscuts() int {
+	n := 0
+	if q.sawn {
+		n++
+	}
+	if q.farCut {
+		n++
+	}
+	if q.nearCut {
+		n++
+	}
+	return n
+}
