@@ -38,9 +38,10 @@ type Pins struct {
 	RowEdge   string // a row edge on this corner or point
 	FullBoard string // a full board along this edge: a wall A-B, a doorway, something that stays
 	Rip       Rip
-	Spline    string    // the first two rows meet on the line through this corner or point
-	Tongues   room.Wall // side tongues face this wall
-	Taper     room.Wall // this wall takes the taper
+	Spline    string                   // the first two rows meet on the line through this corner or point
+	Tongues   room.Wall                // side tongues face this wall
+	Taper     room.Wall                // this wall takes the taper
+	Boards    map[string][]tape.Length // of a row by its name, such as 12a: these boards, from left to right
 }
 
 // Rip is a width asked for at an edge.

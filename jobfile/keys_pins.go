@@ -1,6 +1,7 @@
 package jobfile
 
 import (
+	"strconv"
 	"strings"
 
 	"github.com/goccy/go-yaml/ast"
@@ -23,8 +24,33 @@ var pinTable = table[job.Pins]{fields: []field[job.Pins]{
 	sub("rip", "The row along an edge is ripped to a width.", ripTable, func(p *job.Pins) *job.Rip { return &p.Rip }),
 	corner("spline_on", "The first two rows meet on the line through this corner or point, groove to groove on a spline, and rows are laid from it both ways.", func(p *job.Pins) *string { return &p.Spline }),
 	wall("tongues_toward", "Side tongues face this wall, so that rows are laid toward it.", func(p *job.Pins) *room.Wall { return &p.Tongues }),
+	boardsField(),
 	wall("taper_at", "This wall takes all of the taper: rows run along the one that faces it.", func(p *job.Pins) *room.Wall { return &p.Taper }),
 }}
+
+// boardsField reads the boards that a row is to have.
+func boardsField() field[job.Pins] {
+	s := shape{words: "rows by their names, each with a list of lengths, such as {12a: [40\", 33-1/2\"]}",
+		schema: map[string]any{"type": "object", "additionalProperties": map[string]any{"type": "array", "items": lengthSchema(false), "minItems": 1}}}
+	return custom("boards", "Rows, named as the row list names them, that have these boards from left to right; the last is cut where it is too long.", s, func(d *decoder, n ast.Node, p *job.Pins) {
+		entries, _ := d.entries(n, s.words)
+		for _, e := range entries {
+			d.under(e.key, e.value, func(n ast.Node) {
+				nodes, _ := d.items(n, s.words)
+				for i, v := range nodes {
+					d.under(strconv.Itoa(i), v, func(n ast.Node) {
+						if r, ok := d.reading(n, within{50 * mm, 10000 * mm}); ok {
+							if p.Boards == nil {
+								p.Boards = map[string][]tape.Length{}
+							}
+							p.Boards[e.key] = append(p.Boards[e.key], r.Value)
+						}
+					})
+				}
+			})
+		}
+	})
+}
 
 // edge is a key whose value names an edge of the floor.
 func edge[T any](key, doc string, to func(*T) *string) field[T] {

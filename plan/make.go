@@ -28,7 +28,7 @@ func MakeWithin(ctx context.Context, j job.Job, polishing int) Plan {
 	}
 	p.Lay = rack.Lay(ctx, rack.Ask{
 		Fields: p.Fields, Boards: j.Boards, Limits: j.Limits,
-		Seed: j.Seed, WoodFirst: j.Wishes.WoodFirst, Polishing: polishing, Style: tape.Paper(j.Unit),
+		Seed: j.Seed, WoodFirst: j.Wishes.WoodFirst, Polishing: polishing, Pinned: j.Pins.Boards, Style: tape.Paper(j.Unit),
 	})
 	p.Findings = append(p.Findings, p.Lay.Findings...)
 	p.Findings = append(p.Findings, check.Lay(p.Lay, p.Floor, j.Limits, j.Boards, p.Pins...)...)

@@ -83,3 +83,52 @@ func onLine(p plan.Plan, corner string) bool {
 	d := (p.Aligned.Dir.ToRow(p.Built.At[corner]).Y - p.Layout.Offset) % p.Layout.Pitch
 	return d.Abs() <= 1 || (d.Abs()-p.Layout.Pitch).Abs() <= 1
 }
+
+// A row that is pinned to boards has them, in that order, and the rest of the
+// floor is racked round it; boards that are not there are told of.
+func TestBoardsOfARowArePinned(t *testing.T) {
+	for _, backwards := range []bool{false, true} {
+		j := roomJob(180, 143, 5, 0.75, 0.5, 0.5)
+		if backwards { // the first rows lie in the middle, row 5 is laid backwards
+			j.Wishes.Middle = true
+		}
+		want := []tape.Length{in(45.5), in(61.25), in(14), in(71.75)}
+		for i := range want { // such as the tally has
+			best := j.Boards.Tally[0].Length
+			for _, c := range j.Boards.Tally {
+				if (c.Length - want[i]).Abs() < (best - want[i]).Abs() {
+					best = c.Length
+				}
+			}
+			want[i] = best
+		}
+		j.Pins.Boards = map[string][]tape.Length{"5": want, "900": {in(20)}}
+		p := made(t, j)
+		for _, r := range p.Lay.Runs {
+			if r.Row != 5 {
+				continue
+			}
+			if len(r.Pieces) != len(want) {
+				t.Fatalf("row 5 has %d pieces", len(r.Pieces))
+			}
+			for i, id := range r.Pieces {
+				q := p.Lay.Pieces[id]
+				if got := p.Lay.Boards[q.Board].Length; got != want[i] {
+					t.Errorf("piece %d is of a board of %v, want %v", i+1, got, want[i])
+				}
+				if p.Lay.Zones[r.Zone].Ahead < 0 != backwards {
+					t.Errorf("row 5 is laid ahead: %v", !backwards)
+				}
+			}
+		}
+		told := 0
+		for _, f := range p.Findings {
+			if f.Rule == "pin" && (f.Where == "boards of row 5" && strings.HasPrefix(f.Do, "Kept") || f.Where == "boards of row 900" && strings.HasPrefix(f.Do, "Not kept")) {
+				told++
+			}
+		}
+		if told != 2 {
+			t.Errorf("%d of two pins told of", told)
+		}
+	}
+}

@@ -21,7 +21,9 @@ type engine struct {
 	share     shares
 	t         paths
 	hand      stock.Hand
-	atHand    int // boards known at a time; 0: all
+	asked     map[string][]tape.Length // boards that rows are pinned to, by name
+	pinned    map[int][]item           // the same once reserved, by run
+	atHand    int                      // boards known at a time; 0: all
 	progress  func(Progress)
 	laid      map[int][]tape.Length // joints of the runs that lie already
 	stock     pile                  // all boards, before the first run

@@ -60,10 +60,11 @@ func (g *ledger) weigh(runs []int) {
 	}
 }
 
-// isLaid tells whether a run lies already and is not to be opened.
+// isLaid tells whether a run lies already, or is pinned, and is not to be opened.
 func (g *ledger) isLaid(i int) bool {
 	_, ok := g.laid[g.fs[i].index]
-	return ok
+	_, pin := g.pinned[g.fs[i].index]
+	return ok || pin
 }
 
 // cuts counts the crosscuts of a filled run, and those its ends ask for.

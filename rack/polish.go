@@ -195,7 +195,7 @@ func (g *ledger) sharing(open []int, most int, such func(placed) bool) []int {
 				continue
 			}
 			for _, i := range g.users[q.board] {
-				if len(open) < most && !slices.Contains(open, i) {
+				if len(open) < most && !slices.Contains(open, i) && !g.isLaid(i) {
 					open = append(open, i)
 				}
 			}

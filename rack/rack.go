@@ -23,8 +23,9 @@ type Ask struct {
 	Polishing int // units of work for bettering a filled floor; 0: none
 	Budget    int // units of work, one for each place tried; 0: Budget
 	WoodFirst bool
-	AtHand    int            // boards known at a time, in the order of the tally: those of the open cartons; 0: all
-	Progress  func(Progress) // told of each better floor; nil: nobody
+	Pinned    map[string][]tape.Length // boards of rows by name, from left to right
+	AtHand    int                      // boards known at a time, in the order of the tally: those of the open cartons; 0: all
+	Progress  func(Progress)           // told of each better floor; nil: nobody
 	Style     tape.Style
 }
 
@@ -44,7 +45,7 @@ func Lay(ctx context.Context, a Ask) lay.Lay {
 	e := newEngine(ctx, a, ls)
 	plan := e.run(a.Fields)
 	l := e.build(a, ls, plan)
-	l.Findings = append(fs, e.findings(a, plan)...)
+	l.Findings = append(append(fs, e.findings(a, plan)...), e.pinFindings(plan, a.Style)...)
 	return l
 }
 
@@ -68,7 +69,7 @@ func newEngine(ctx context.Context, a Ask, ls []tape.Length) *engine {
 	if e.budget == 0 {
 		e.budget = Budget + largeFloor*int(need(a)/tape.Sixteenth)
 	}
-	e.hand, e.atHand, e.progress = a.Boards.Hand, a.AtHand, a.Progress
+	e.hand, e.atHand, e.progress, e.asked = a.Boards.Hand, a.AtHand, a.Progress, a.Pinned
 	e.unit = unit(ls)
 	for i, l := range ls {
 		e.stock.boards = append(e.stock.boards, item{board: i, to: l, groove: true, tongue: true})
@@ -183,6 +184,7 @@ func (e *engine) greedy(runs []run) []filled {
 	e.share = newShares(p.boards)
 	joints := map[tape.Length][]tape.Length{} // by the low line of the strip
 	out := make([]filled, len(runs))
+	e.reserve(runs, &p)
 	e.chain = newChain(runs, p.boards, e.shop, e.unit)
 	for i, r := range runs {
 		e.ahead, e.order = len(runs)-1-i, i
@@ -196,7 +198,13 @@ func (e *engine) greedy(runs []run) []filled {
 			q.heads, q.tails = nil, nil
 		}
 		out[i].run = r
-		out[i].pieces, out[i].least, out[i].ok = e.fill(r, q, e.around(r, joints))
+		if _, ok := e.pinned[i]; ok {
+			out[i].pieces, out[i].least = e.fillPinned(r, e.around(r, joints))
+			out[i].ok = true
+			p.boards = append(p.boards, e.pinned[i]...)
+		} else {
+			out[i].pieces, out[i].least, out[i].ok = e.fill(r, q, e.around(r, joints))
+		}
 		if !out[i].ok {
 			continue
 		}

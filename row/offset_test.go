@@ -179,3 +179,43 @@ func TestRowEdgeOnACorner(t *testing.T) {
 		t.Errorf("no row edge on corner D: offset %v", l.Offset)
 	}
 }
+
+// A balanced pair of rips needs no row more than whole boards and one rip
+// would, whatever the width (W less the gaps, r = W mod w > 0: ceil(W / w)
+// rows); where boards come out whole, they stay whole. The theorem is checked
+// by arithmetic alone.
+func TestBalancedPairNeedsNoExtraRow(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		w := tape.Length(rapid.IntRange(36, 120).Draw(t, "sixteenths of a board")) * tape.Sixteenth
+		u := tape.Length(rapid.IntRange(600, 3000).Draw(t, "sixteenths across")) * tape.Sixteenth
+		lim := exact(in(0.75), w)
+		b := rectangle(180, (u + 2*in(0.75)).Inches())
+		f, _ := floor.New(b, floor.Trim{Base: in(1)}, lim, style)
+		l, _ := Make(f, b, w, lim, Wishes{Direction: room.Wall{"A", "B"}}, style)
+		if want := int((u + w - 1) / w); l.Rows != want {
+			t.Fatalf("%v across in boards of %v: %d rows, want %d", u, w, l.Rows, want)
+		}
+		narrow := w
+		for _, r := range l.Rips {
+			narrow = min(narrow, r.Narrowest)
+		}
+		if r := u % w; r > 0 && narrow < (r+w)/2-tape.Tick && narrow < w {
+			t.Fatalf("%v over: the narrowest rip is %v, a balanced pair has %v", r, narrow, (r+w)/2)
+		} else if r == 0 && narrow != w {
+			t.Fatalf("whole boards come out, and a rip of %v is made", narrow)
+		}
+	})
+}
+
+// Leftover shared (retold, common practice, no source): boards of 4 in, 1 in
+// over after whole rows, so the first and the last are (1 + 4) / 2 = 2-1/2 in.
+func TestLeftoverShared(t *testing.T) {
+	lim := exact(in(0.75), in(4))
+	b := rectangle(180, 121+1.5)
+	l := layout(t, b, in(4), lim, floor.Trim{Base: in(1)})
+	for _, r := range l.Rips {
+		if r.Narrowest != in(2.5) {
+			t.Errorf("%s: rip of %v, want 2-1/2 in", r.Edge, r.Narrowest)
+		}
+	}
+}
