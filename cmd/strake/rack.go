@@ -81,11 +81,21 @@ func lines(r rim, name string, each func(n int, line string) error) error {
 	return nil
 }
 
+// What a board at hand may measure: a number in feet that was meant as inches
+// is then not taken for one.
+const (
+	shortestBoard = 2 * tape.Inch
+	longestBoard  = 24 * tape.Foot
+)
+
 // boards are the lengths at hand.
 func (c *rackCmd) boards(r rim, unit tape.Unit) ([]tape.Length, error) {
 	var out []tape.Length
 	err := lines(r, c.Boards, func(_ int, line string) error {
 		l, err := tape.Parse(line, unit)
+		if err == nil && (l < shortestBoard || l > longestBoard) {
+			err = fmt.Errorf("%q is read as %s: no board is that long; write the unit, such as 38-1/2\"", line, tape.Paper(unit).Of(l))
+		}
 		out = append(out, l)
 		return err
 	})
