@@ -56,6 +56,9 @@ func choiceLines(k row.Candidate, say words.Lengths, u tape.Unit) []string {
 		if t.Shown {
 			how = "it will be seen"
 		}
+		if t.Steps {
+			how += "; it can be stepped, each piece ripped to one width, and the trim hides the steps"
+		}
 		out = append(out, fmt.Sprintf("tapers by %s at %s: %s", say.Rip(t.By), t.Edge, how))
 	}
 	if s.Under > 0 {

@@ -74,6 +74,7 @@ type Taper struct {
 	Edge  string
 	By    tape.Length // how much it loses from end to end
 	Per6  tape.Length // the same over 6 ft
+	Steps bool        // its row can be stepped: pieces of some 3 ft, each ripped to one width, keep within the play
 	Shown bool        // it will be seen: at tile or stone, more than is usually noticed, or much of its width
 }
 

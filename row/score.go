@@ -86,6 +86,9 @@ func (s *Score) doorway(d room.Doorway, b room.Built, fs []Field) {
 	}
 }
 
+// stepLength is about how long the pieces of a stepped row are.
+const stepLength = 3 * tape.Foot
+
 // taperOf tells whether a rip tapers by more than a saw cut, and whether that
 // will be seen: always at what is flush (tile, stone), where it is more than
 // 1/4 in over 6 ft, or where one rip loses more than a quarter of its width.
@@ -95,6 +98,7 @@ func taperOf(r Rip, e floor.AlignedEdge, run, pitch tape.Length) (Taper, bool) {
 		return Taper{}, false
 	}
 	t := Taper{Edge: r.Edge, By: by, Per6: tape.Length(float64(by) / float64(run) * float64(6*tape.Foot))}
+	t.Steps = run > 0 && tape.Length(float64(by)/float64(run)*float64(stepLength)) <= e.Range.Play()
 	t.Shown = e.Kind == floor.Flush || t.Per6 >= noticed || 4*by > max(r.Left, r.Right)
 	return t, true
 }

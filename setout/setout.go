@@ -28,6 +28,9 @@ type Mark struct {
 	xy   plane.XY
 }
 
+// On is the mark's place on the floor plan, mm.
+func (m Mark) On() plane.XY { return m.xy }
+
 // Line is one line to snap in one room: the front edge of a row, without its
 // tongue.
 type Line struct {

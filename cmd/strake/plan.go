@@ -31,7 +31,8 @@ func (planCmd) Help() string {
   plan.svg      the room to scale: rows, boards, joints, rips and what each edge meets
   rows.txt      each row with its pieces in order, lengths to 1/16 in or 1 mm
   rows.csv      the same for a spreadsheet
-  lines.txt     lines to snap, taped from corners, and the story stick
+  lines.txt     lines to snap, taped from corners and through doorways, the order of rooms, and the story stick
+  lines.svg     the lines to snap, drawn in the rooms
   cuts.txt      the cut list: crosscuts, rips, mitres, notches, tongues to take off
   cuts.csv      the same for a spreadsheet
   plan.json     the whole board layout, exact, for strake check --lay
@@ -136,6 +137,7 @@ var writers = []writer{
 	{"rows.txt", paper.RowsText},
 	{"rows.csv", paper.RowsCSV},
 	{"lines.txt", paper.Lines},
+	{"lines.svg", func(w io.Writer, p plan.Plan) error { return svg.Write(w, drawing.Lines(p)) }},
 	{"cuts.txt", paper.CutsText},
 	{"cuts.csv", paper.CutsCSV},
 	{"plan.json", func(w io.Writer, p plan.Plan) error { return jobfile.WriteLay(w, p.Lay) }},
