@@ -32,7 +32,8 @@ func tinyFloor(t *rapid.T) (*engine, []run) {
 		r.farCut = rapid.IntRange(0, 9).Draw(t, "far") == 0
 		runs = append(runs, r)
 	}
-	for sum, k := tape.Length(0), 0; sum < need+2*inch && k < tinyBoards; k++ {
+	over := tape.Length(rapid.IntRange(-14, 2).Draw(t, "over")) * inch // enough of them cannot be filled for the sample to show something
+	for sum, k := tape.Length(0), 0; sum < need+over && k < tinyBoards; k++ {
 		l := tape.Length(rapid.IntRange(8, 40).Draw(t, "board")) * inch
 		sum += l
 		e.stock.boards = append(e.stock.boards, item{board: k, to: l, groove: true, tongue: true})
