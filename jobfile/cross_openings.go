@@ -71,11 +71,17 @@ func (n *names) otherSide(path string, w *room.Doorway) {
 	if n.d.given(at(path, "ends")) {
 		n.d.failPath(at(path, "ends"), "the floor runs through to another room here, so it does not end in the wall", "", "this line left out")
 	}
+	if n.d.given(at(path, "old_floor")) {
+		n.d.failPath(at(path, "old_floor"), "another room of this job lies beyond, and its floor is laid with this one", "", "old_floor where an old floor of boards lies beyond")
+	}
 }
 
-// threshold checks how deep in the wall the floor ends, half of it unless the
-// job says otherwise.
+// threshold checks a doorway the floor ends in: that no rows are to go on, and
+// how deep in the wall the floor ends, half of it unless the job says otherwise.
 func (n *names) threshold(path string, w *room.Doorway) {
+	if n.d.given(at(path, "rows")) {
+		n.d.failPath(at(path, "rows"), "no room of this job lies beyond, so no rows go on there", string(w.Rows), "this line left out, or beyond: {wall, from, at} in another room")
+	}
 	if !n.d.given(at(path, "ends")) {
 		w.Ends = w.Thickness / 2
 		return

@@ -226,6 +226,8 @@ var mistakes = []struct {
 	{"wall: K-L, from: L", "wall: K-B, from: K", "K-B", "two rooms", "K-L, L-M, M-K"},
 	{"beyond: stair", "beyond: stairs", "stairs", "not known", "did you mean “stair”"},
 	{"ends: 1\n", "ends: 7\n", "7\n", "beyond the wall", `at most 6"`},
+	{"beyond: stair", "beyond: stair\n    rows: turn", "turn", "no room of this job lies beyond", "another room"},
+	{"undercut: yes", "undercut: yes\n    old_floor: {offers: tongue, row_width: 5}", "{offers", "its floor is laid with this one", "an old floor"},
 	{"undercut: yes", "undercut: yes\n    ends: 1", "1\n", "does not end in the wall", "left out"},
 	{"kind: tile", "kind: tyle", "tyle", "not known", "did you mean “tile”"},
 	{"corners: [H1, H2, H3]", "corners: [H1, H2, H2, H3]", "[H1, H2", "named twice", "once"},

@@ -29,7 +29,7 @@ func Choices(w io.Writer, c plan.Choices) error {
 	}
 	if len(c.Candidates) > 0 {
 		shiftTable(&b, c, say)
-		wrap(&b, "To have another one, write its wall under wishes in the job: rows_along, rows_across or rows_between, start_wall, edge_on. The start of each is the best there is for its direction; directions between these were not tried.", "", "")
+		wrap(&b, "To have another one, write it under wishes in the job: rows_along, rows_across or rows_between, start_wall, edge_on; start_middle and backwards say which way rows are laid, and turned_by lays them diagonally. The start of each is the best there is for its direction; directions between these were not tried.", "", "")
 	}
 	_, err := io.WriteString(w, b.String())
 	return err
