@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"strake/plan"
+	"strake/plane"
 	"strake/setout"
 	"strake/sheet"
 	"strake/words"
@@ -19,7 +20,9 @@ func Lines(p plan.Plan) sheet.Sheet {
 	}
 	d.drawStays()
 	d.drawEdges()
-	for _, l := range setout.Lines(p) {
+	lines, _ := setout.Lines(p)
+	d.tapedFrom(lines)
+	for _, l := range lines {
 		d.snapLine(l)
 	}
 	d.nameCorners()
@@ -33,7 +36,7 @@ func Lines(p plan.Plan) sheet.Sheet {
 
 // snapLine draws one line and writes its row and its two marks along it.
 func (d *draw) snapLine(l setout.Line) {
-	a, b := d.at(d.p.Aligned.Dir.ToRow(l.Left.On())), d.at(d.p.Aligned.Dir.ToRow(l.Right.On()))
+	a, b := d.at(d.p.Aligned.Dir.ToRow(l.Left.Place())), d.at(d.p.Aligned.Dir.ToRow(l.Right.Place()))
 	d.lines = append(d.lines, sheet.Polyline{Points: []sheet.Pt{a, b}, Pen: chain})
 	u := unit(b.Sub(a))
 	turn := 0.0
@@ -51,9 +54,33 @@ func (d *draw) snapLine(l setout.Line) {
 			d.onWhite(t)
 		}
 	}
-	write(fmt.Sprintf("%s from %s", d.say.Rip(l.Left.At), l.Left.From), a.Add(u.Times(2)), sheet.Start)
-	write(fmt.Sprintf("%s from %s", d.say.Rip(l.Right.At), l.Right.From), b.Sub(u.Times(2)), sheet.End)
-	write(fmt.Sprintf("row %d", l.Row), between(a, b, 0.5), sheet.Middle)
+	write(fmt.Sprintf("%s from %s", d.say.Rip(l.Left.At), l.Left.From.Short), a.Add(u.Times(2)), sheet.Start)
+	write(fmt.Sprintf("%s from %s", d.say.Rip(l.Right.At), l.Right.From.Short), b.Sub(u.Times(2)), sheet.End)
+	name := "row " + words.RowPart(l.Row, l.Part)
+	if l.First {
+		name += ", start"
+	}
+	write(name, between(a, b, 0.5), sheet.Middle)
+}
+
+// dotSize is half the width of the dot at a place to tape from, mm.
+const dotSize = 1.1
+
+// tapedFrom puts a dot on each jamb and each corner of something that stays
+// that a line is taped from; the corners of rooms have their letters.
+func (d *draw) tapedFrom(lines []setout.Line) {
+	done := map[plane.XY]bool{}
+	for _, l := range lines {
+		for _, m := range []setout.Mark{l.Left, l.Right} {
+			if m.From.Corner || done[m.From.Place()] {
+				continue
+			}
+			done[m.From.Place()] = true
+			c := d.at(d.p.Aligned.Dir.ToRow(m.From.Place()))
+			dot := []sheet.Pt{{X: c.X - dotSize, Y: c.Y}, {X: c.X, Y: c.Y - dotSize}, {X: c.X + dotSize, Y: c.Y}, {X: c.X, Y: c.Y + dotSize}}
+			d.lines = append(d.lines, sheet.Polygon{Rings: [][]sheet.Pt{dot}, Fill: sheet.Black})
+		}
+	}
 }
 
 // linesColumn says how the sheet is used.
@@ -64,7 +91,7 @@ func (d *draw) linesColumn() {
 	s.para(d.p.Job.Name, title, 0)
 	s.para("Lines to snap", middling, 0)
 	s.heading("How to use it")
-	s.para("Each line is the front edge of a row, without its tongue. Tape both marks along the walls from the corners named, stretch the line, and check it by its diagonal in lines.txt.", small, 0)
+	s.para("Each line is the front edge of a row, without its tongue. Tape both marks from the corners named, along the wall; a dot is the jamb, or the corner of what stays, that a mark beside it is taped from. lines.txt says which, and from where across the room each mark is checked.", small, 0)
 	if l, ok := words.Line(d.p); ok {
 		s.heading("First")
 		s.para(words.LineText(l, d.say), small, 0)

@@ -41,7 +41,8 @@ func TestLinesSheet(t *testing.T) {
 				}
 			}
 		}
-		if want := len(setout.Lines(p)); lines != want || taped < 2*want {
+		snapped, _ := setout.Lines(p)
+		if want := len(snapped); lines != want || taped < 2*want {
 			t.Errorf("%s: %d lines and %d marks told, want %d and %d", name, lines, taped, want, 2*want)
 		}
 		for i, a := range texts {

@@ -16,16 +16,20 @@ func Lines(w io.Writer, p plan.Plan) error {
 	var b strings.Builder
 	b.WriteString(head(p.Job.Name, "lines to snap", false))
 	say := words.In(p.Job.Unit)
-	wrap(&b, "Each line is the front edge of a row, without its tongue. Tape both marks along the walls from the corners, stretch the line, and check it by the diagonal: from the first corner to the second mark. Spray the chalk so that it stays. Tape each from the corner, never from the line before.", "", "")
-	b.WriteString("\n")
-	room := ""
-	for _, l := range setout.Lines(p) {
-		if l.Room != room {
-			room = l.Room
-			b.WriteString(room + "\n")
+	wrap(&b, "Each line is the front edge of a row, without its tongue. Tape both marks along the wall or side from the place named, check each from the place across, and stretch the line between them. Spray the chalk so that it stays. Tape each from its own place, never from the line before. The lines that a first row is set to are marked \"start\".", "", "")
+	lines, none := setout.Lines(p)
+	for _, r := range p.Floor.Rooms {
+		b.WriteString("\n" + r.Name + "\n")
+		for _, l := range lines {
+			if l.Room == r.Name {
+				lineText(&b, l, say)
+			}
 		}
-		fmt.Fprintf(&b, "  [ ] row %-3d  %s from %s on wall %s-%s;  %s from %s on wall %s-%s;  check %s to the second mark %s\n", l.Row,
-			say.Rip(l.Left.At), l.Left.From, l.Left.Wall[0], l.Left.Wall[1], say.Rip(l.Right.At), l.Right.From, l.Right.Wall[0], l.Right.Wall[1], l.Left.From, say.Of(l.Check))
+		for _, n := range none {
+			if n.Room == r.Name {
+				wrap(&b, n.Why, fmt.Sprintf("      row %-4d no line: ", n.Row), "               ")
+			}
+		}
 	}
 	doorText(&b, p, say)
 	stageText(&b, p)
@@ -34,6 +38,30 @@ func Lines(w io.Writer, p plan.Plan) error {
 	}
 	_, err := io.WriteString(w, b.String())
 	return err
+}
+
+// lineText is a line with its two marks, each with its check.
+func lineText(b *strings.Builder, l setout.Line, say words.Lengths) {
+	name := "row " + words.RowPart(l.Row, l.Part)
+	if l.First {
+		name += " start"
+	}
+	for i, m := range []setout.Mark{l.Left, l.Right} {
+		box := fmt.Sprintf("  [ ] %-14s", name)
+		if i > 0 {
+			box = strings.Repeat(" ", len(box))
+		}
+		wrap(b, markText(m, say), box, strings.Repeat(" ", len(box)+4))
+	}
+}
+
+// markText is where a mark lies and how it is checked.
+func markText(m setout.Mark, say words.Lengths) string {
+	s := fmt.Sprintf("%s from %s, %s", say.Rip(m.At), m.From.Name, m.On)
+	if m.Check.Name != "" {
+		s += fmt.Sprintf("; check %s from %s", say.Of(m.CheckAt), m.Check.Name)
+	}
+	return s
 }
 
 // doorText carries the lines through doorways.
@@ -45,6 +73,9 @@ func doorText(b *strings.Builder, p plan.Plan, say words.Lengths) {
 	b.WriteString("\nThrough the doorways\n")
 	for _, l := range ls {
 		s := fmt.Sprintf("[ ] %s: the front of row %d lies %s from the jamb nearer to %s on the near face of the wall, %s on the far face", l.Doorway, l.Row, say.Rip(l.Near), l.From, say.Rip(l.Far))
+		if !l.Through {
+			s = fmt.Sprintf("[ ] %s: the front of row %d lies %s from the jamb nearer to %s on the face of the wall, %s where the floor ends", l.Doorway, l.Row, say.Rip(l.Near), l.From, say.Rip(l.Far))
+		}
 		if l.Along {
 			s = fmt.Sprintf("[ ] %s: the front of row %d lies along the opening, %s in from the face of the wall", l.Doorway, l.Row, say.Rip(l.Depth))
 		}

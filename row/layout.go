@@ -71,7 +71,8 @@ type Run struct {
 	Narrowest, Widest tape.Length
 	Nailing []lay.Stretch // from left to right
 	Order   int
-	Ahead   int // 1: its tongues face +Y, -1: -Y
+	Ahead   int  // 1: its tongues face +Y, -1: -Y
+	First   bool // it has none to go on from: it is set to a line
 }
 
 // Length is the longest that the faces of a run may be.

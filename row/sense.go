@@ -54,8 +54,8 @@ func (l *Layout) spread(a floor.Aligned, turning Turning) {
 	} else {
 		g.reach(g.longestOf(l.StartRow, l.Runs), turning)
 	}
-	l.Starts = g.starts()
 	l.sort(g.cells)
+	l.Starts = g.starts(l.Runs)
 	l.splines(g)
 	l.Closures = l.closures(g)
 	l.areas(g, a.Bare)
@@ -170,12 +170,16 @@ func (g grid) wave(seeds []int, start int) {
 	}
 }
 
-// starts counts the places where a first row has none behind it to go on from.
-func (g grid) starts() int {
+// starts counts the places where a first row has none behind it to go on from,
+// and marks its runs.
+func (g grid) starts(runs []Run) int {
 	n := 0
 	for i, c := range g.cells {
 		if c.turn == 0 && !slices.ContainsFunc(g.down[i], func(j int) bool { return g.cells[j].ahead > 0 }) {
 			n++
+			for _, k := range c.runs {
+				runs[k].First = true
+			}
 		}
 	}
 	return n

@@ -13,21 +13,19 @@ import (
 // one jamb, on both faces of the wall, or how deep in the opening it lies.
 type DoorLine struct {
 	Doorway   string
+	Through   bool // another room of the floor lies beyond
 	Row       int
 	Along     bool        // the row lies along the opening
-	Near, Far tape.Length // not Along: from the jamb nearer to Doorway.From, on this wall's face and on the other
+	Near, Far tape.Length // not Along: from the jamb nearer to Doorway.From, on this wall's face and, Through, on the other
 	Depth     tape.Length // Along: from the face of the wall into the opening
 	From      string      // the corner that names the jamb
 }
 
-// DoorLines carry the rows through each doorway between two rooms: the first
-// row front inside the opening.
+// DoorLines carry the rows through each doorway, or into the opening where the
+// floor ends there: the first row front inside it.
 func DoorLines(p plan.Plan) []DoorLine {
 	var out []DoorLine
 	for _, d := range p.Built.Doorways {
-		if d.Beyond != room.BeyondRoom {
-			continue
-		}
 		for _, f := range p.AllFields() {
 			if f.Kind != lay.Field {
 				continue
@@ -43,15 +41,21 @@ func DoorLines(p plan.Plan) []DoorLine {
 
 func doorLine(p plan.Plan, d room.Doorway, dir plane.Dir, fronts map[int]tape.Length) (DoorLine, bool) {
 	s, e, ok := floor.Jambs(p.Built, d.Wall, d.From, d.At, d.Width)
-	farE, farS, ok2 := floor.Jambs(p.Built, d.OtherWall, d.OtherFrom, d.OtherAt, d.Width)
-	if !ok || !ok2 {
+	if !ok || s == e {
 		return DoorLine{}, false
+	}
+	in := e.Sub(s).Unit().Left().Times(-d.Ends.Millimetres()) // the room lies on the left
+	farS, farE := s.Add(in), e.Add(in)
+	if d.Beyond == room.BeyondRoom {
+		if farE, farS, ok = floor.Jambs(p.Built, d.OtherWall, d.OtherFrom, d.OtherAt, d.Width); !ok {
+			return DoorLine{}, false
+		}
 	}
 	if _, ccw, _ := p.Built.FindWall(d.Wall); d.From != ccw[0] { // the jamb nearer to From first
 		s, e, farS, farE = e, s, farE, farS
 	}
 	y := func(q plane.XY) tape.Length { return dir.ToRow(q).Y }
-	l := DoorLine{Doorway: d.Name, From: d.From}
+	l := DoorLine{Doorway: d.Name, From: d.From, Through: d.Beyond == room.BeyondRoom}
 	across := plane.XY(dir).Dot(e.Sub(s).Unit())
 	if across*across > 0.5 {
 		return l.along(y(s), y(farS), fronts)

@@ -1,13 +1,14 @@
 // Package setout is the chalk lines: where each line that rows keep to is
-// snapped, as distances that one person can tape from corners that stay
-// visible, with a check by diagonal.
+// snapped, as distances that one person can tape from places that stay
+// visible: corners, jambs, corners of a hearth. Each mark has a check.
 //
-// The front of row 5 crosses wall F-A at 1' 9-3/8" from A and wall B-C at
-// 1' 8-1/2" from B; from A across to that second mark the tape reads 18' 1-3/4".
-// Two marks and the diagonal: a line that passes all three is right.
+// The front of row 5 crosses wall F-A at 1' 9-3/8" from A and the side of the
+// hearth at 8-1/2" from its front corner; from B across to the first mark the
+// tape reads 18' 1-3/4". A mark that both tapes agree on is right.
 package setout
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
@@ -19,64 +20,196 @@ import (
 	"strake/tape"
 )
 
-// Mark is a place on a wall.
+// Mark is an end of a line: a place on a wall, in an opening or on the side of
+// something that stands up.
 type Mark struct {
-	Wall [2]string // its corners
-	From string    // the nearer of them
+	On   string // where it lies: "on wall A-B", "on hearth", "in the opening of west door"
+	From Ref    // the tape runs from there along it
 	At   tape.Length
-	x    tape.Length // along the rows
-	xy   plane.XY
+	// Check is across from another place; an error in the mark shows in it by
+	// half at least, or by the most that any place shows. Check.Name is empty
+	// where nothing else is in sight.
+	Check   Ref
+	CheckAt tape.Length
+	x       tape.Length // along the rows
+	xy      plane.XY
 }
 
-// On is the mark's place on the floor plan, mm.
-func (m Mark) On() plane.XY { return m.xy }
+// Place is the mark's place on the floor plan, mm.
+func (m Mark) Place() plane.XY { return m.xy }
 
 // Line is one line to snap in one room: the front edge of a row, without its
-// tongue.
+// tongue, from what stands up at one end to what stands up at the other.
 type Line struct {
 	Room        string
-	Row         int
+	Row, Part   int  // Part is 0 where more than one run keeps to it
+	First       bool // the first row is set to it, with none to go on from
 	Left, Right Mark
-	// Check is the diagonal from the corner that Left was taped from to Right.
-	Check tape.Length
+}
+
+// None is a row that was due for a line and has none in a room.
+type None struct {
+	Room string
+	Row  int
+	Why  string // "it has boards along less than half of its line"
 }
 
 // every is how many rows lie between lines that are snapped ahead.
 const every = 5
 
-// Lines are the lines of every room: the first row whose front crosses it, and
-// every fifth after that.
-func Lines(p plan.Plan) []Line {
+// shortest is the shortest line that is snapped.
+const shortest = tape.Foot
+
+// Lines are the lines of every room: each row that is set to a line, and every
+// fifth from there on both ways; the next row that can have one where such a
+// row has none, and then why.
+func Lines(p plan.Plan) ([]Line, []None) {
 	var out []Line
-	for _, r := range p.Floor.Rooms {
+	var none []None
+	for i, r := range p.Built.Rooms {
+		v := viewOf(p, i)
 		for _, f := range p.AllFields() {
-			if f.Kind == lay.Field && holds(p, f, r) {
-				out = append(out, roomLines(p, f, r)...)
+			if f.Kind == lay.Field && (len(p.Fields) < 2 || slices.Contains(f.Rooms, r.Name)) {
+				ls, ns := v.lines(f)
+				out, none = append(out, ls...), append(none, ns...)
 			}
 		}
 	}
+	return out, none
+}
+
+// lines are those of one field in the room of a view.
+func (v view) lines(f row.Field) (out []Line, none []None) {
+	rows := v.rowsHere(f)
+	if len(rows) == 0 {
+		return nil, nil
+	}
+	anchor := slices.MinFunc(rows, func(a, b rowHere) int { return a.order - b.order }).row
+	due := false
+	for _, r := range rows {
+		if r.last && !r.first { // nothing goes on from its front
+			continue
+		}
+		want := r.first || (r.row-anchor)%every == 0
+		if !want && !due {
+			continue
+		}
+		ls, why := v.rowLines(f, r)
+		out = append(out, ls...)
+		if len(ls) == 0 && want {
+			none = append(none, None{v.room.Name, r.row, why})
+		}
+		due = len(ls) == 0
+	}
+	return out, none
+}
+
+// rowHere is a row of a field in one room.
+type rowHere struct {
+	row, order  int
+	runs        []row.Run
+	first, last bool // last: nothing goes on from it in this room
+}
+
+// rowsHere are the rows of a field with runs in the room, from the lowest up.
+func (v view) rowsHere(f row.Field) []rowHere {
+	at := map[int]*rowHere{}
+	for _, q := range f.Layout.Runs {
+		if !liesIn(f, q, v.outline) {
+			continue
+		}
+		r := at[q.Row]
+		if r == nil {
+			r = &rowHere{row: q.Row, order: q.Order, last: true}
+			at[q.Row] = r
+		}
+		r.runs, r.order, r.first = append(r.runs, q), min(r.order, q.Order), r.first || q.First
+	}
+	var out []rowHere
+	for n, r := range at {
+		for _, q := range r.runs {
+			r.last = r.last && at[n+q.Ahead] == nil
+		}
+		out = append(out, *r)
+	}
+	slices.SortFunc(out, func(a, b rowHere) int { return a.row - b.row })
 	return out
 }
 
-// holds tells whether a field lies in a room.
-func holds(p plan.Plan, f row.Field, r floor.RoomOutline) bool {
-	return len(p.Fields) < 2 || slices.Contains(f.Rooms, r.Name)
-}
-
-func roomLines(p plan.Plan, f row.Field, r floor.RoomOutline) []Line {
-	fronts := fronts(f)
-	var out []Line
-	last := -every
-	for _, n := range rowsOf(fronts) {
-		if n-last < every {
+// rowLines are the lines of one row in the room: of each front that its runs
+// have, the stretches between what stands up. why is told where there is none.
+func (v view) rowLines(f row.Field, r rowHere) (out []Line, why string) {
+	why = "its front lies outside the room"
+	var done []tape.Length
+	for _, q := range r.runs {
+		y := q.Front()
+		if slices.Contains(done, y) {
 			continue
 		}
-		l, ok := lineAt(f.Layout.Dir, r, fronts[n])
-		if ok && laidAlong(f, n, l) && !hidden(p, l.Left) && !hidden(p, l.Right) {
-			l.Row = n
+		done = append(done, y)
+		for _, s := range v.stretches(f.Layout.Dir, y) {
+			l, bad := v.line(f, r, y, s)
+			if bad != "" {
+				why = bad
+				continue
+			}
 			out = append(out, l)
-			last = n
 		}
+	}
+	slices.SortStableFunc(out, func(a, b Line) int { return cmp.Compare(a.Left.x, b.Left.x) })
+	return out, why
+}
+
+// line is the line along one stretch, or why there is none.
+func (v view) line(f row.Field, r rowHere, y tape.Length, s stretch) (Line, string) {
+	l := Line{Room: v.room.Name, Row: r.row}
+	var laid tape.Length
+	for _, q := range r.runs {
+		over := min(q.Right.Reach, s.to.x) - max(q.Left.Reach, s.from.x)
+		if q.Front() != y || over <= 0 {
+			continue
+		}
+		if laid == 0 {
+			l.Part = q.Part
+		} else {
+			l.Part = 0
+		}
+		laid += over
+		l.First = l.First || q.First
+	}
+	switch long := s.to.x - s.from.x; {
+	case long < shortest:
+		return l, "its line is only " + v.style.Of(long) + " long: set it by a straightedge from the row before"
+	case 2*laid < long:
+		return l, "it has boards along less than half of its line"
+	}
+	var ok1, ok2 bool
+	if l.Left, ok1 = v.mark(s.from); !ok1 {
+		return l, s.from.why()
+	}
+	if l.Right, ok2 = v.mark(s.to); !ok2 {
+		return l, s.to.why()
+	}
+	return l, ""
+}
+
+// Tick is a mark on the story stick: the front of a row.
+type Tick struct {
+	Row int
+	At  tape.Length // from the front of the row that is laid first; below 0 behind it
+}
+
+// Stick is the distance of the front of each row of a field from the front of
+// the one that is laid first, for a story stick and for checks of drift.
+func Stick(f row.Field) []Tick {
+	if len(f.Layout.Runs) == 0 || f.Kind == lay.Header || f.Kind == lay.Frame {
+		return nil
+	}
+	fronts := fronts(f)
+	first := fronts[f.Layout.StartRow]
+	var out []Tick
+	for _, n := range rowsOf(fronts) {
+		out = append(out, Tick{n, fronts[n] - first})
 	}
 	return out
 }
@@ -102,84 +235,24 @@ func rowsOf(fronts map[int]tape.Length) []int {
 	return out
 }
 
-// laidAlong tells whether the row has boards along half of the line at least:
-// a row of the doorway only is no line of the room.
-func laidAlong(f row.Field, row int, l Line) bool {
-	var sum tape.Length
-	for _, r := range f.Layout.Runs {
-		if r.Row == row {
-			sum += max(0, min(r.Right.Reach, l.Right.x)-max(r.Left.Reach, l.Left.x))
-		}
-	}
-	return 2*sum >= l.Right.x-l.Left.x
-}
-
-// hidden tells whether a mark lies on a wall behind something that stays.
-func hidden(p plan.Plan, m Mark) bool {
-	at := p.Aligned.Dir.ToRow(m.xy)
-	for _, s := range p.Floor.Stays {
-		ring := make(plane.Ring, len(s.Corners))
-		for i, c := range s.Corners {
-			ring[i] = p.Aligned.Dir.ToRow(c)
-		}
-		if ring.Where(at) >= 0 {
-			return true
-		}
-	}
-	return false
-}
-
-// lineAt is where a row line crosses the walls of a room that rows end at: its
-// outermost two crossings. ok is false when it crosses fewer.
-func lineAt(d plane.Dir, r floor.RoomOutline, y tape.Length) (Line, bool) {
-	var marks []Mark
-	n := len(r.Corners)
-	for i := range r.Corners {
-		a, b := d.ToRow(r.Corners[i]), d.ToRow(r.Corners[(i+1)%n])
-		if (b.Y-a.Y).Abs() < (b.X-a.X).Abs() || (a.Y > y) == (b.Y > y) {
-			continue
-		}
-		t := float64(y-a.Y) / float64(b.Y-a.Y)
-		xy := r.Corners[i].Add(r.Corners[(i+1)%n].Sub(r.Corners[i]).Times(t))
-		m := Mark{Wall: [2]string{r.Names[i], r.Names[(i+1)%n]}, From: r.Names[i], xy: xy}
-		m.x = d.ToRow(xy).X
-		m.At = mm(xy.Sub(r.Corners[i]).Len())
-		if far := mm(xy.Sub(r.Corners[(i+1)%n]).Len()); far < m.At {
-			m.From, m.At = r.Names[(i+1)%n], far
-		}
-		marks = append(marks, m)
-	}
-	if len(marks) < 2 {
-		return Line{}, false
-	}
-	slices.SortFunc(marks, func(a, b Mark) int { return int(a.x - b.x) })
-	l := Line{Room: r.Name, Left: marks[0], Right: marks[len(marks)-1]}
-	k := slices.Index(r.Names, l.Left.From)
-	l.Check = mm(l.Right.xy.Sub(r.Corners[k]).Len())
-	return l, true
-}
-
 func mm(v float64) tape.Length {
 	return tape.Length(math.Round(v * float64(tape.Millimetre)))
 }
 
-// Tick is a mark on the story stick: the front of a row.
-type Tick struct {
-	Row int
-	At  tape.Length // from the front of the row that is laid first; below 0 behind it
-}
-
-// Stick is the distance of the front of each row of a field from the front of
-// the one that is laid first, for a story stick and for checks of drift.
-func Stick(f row.Field) []Tick {
-	if len(f.Layout.Runs) == 0 || f.Kind == lay.Header || f.Kind == lay.Frame {
-		return nil
-	}
-	fronts := fronts(f)
-	first := fronts[f.Layout.StartRow]
-	var out []Tick
-	for _, n := range rowsOf(fronts) {
-		out = append(out, Tick{n, fronts[n] - first})
+// ringOf is a line of places in the frame of the rows.
+func ringOf(d plane.Dir, ps []plane.XY) plane.Ring {
+	out := make(plane.Ring, len(ps))
+	for i, c := range ps {
+		out[i] = d.ToRow(c)
 	}
 	return out
+}
+
+// outlineOf is the outline of a room of the floor.
+func outlineOf(p plan.Plan, name string) floor.RoomOutline {
+	i := slices.IndexFunc(p.Floor.Rooms, func(r floor.RoomOutline) bool { return r.Name == name })
+	if i < 0 {
+		return floor.RoomOutline{}
+	}
+	return p.Floor.Rooms[i]
 }
