@@ -166,7 +166,7 @@ func wantWhole() job.Job {
 		},
 		Boards: stock.Boards{
 			Name: "ash", Species: "white ash", Face: 5 * in, TenBoards: 503 * in / 10, Thickness: 3 * in / 4, SideTongue: 5 * in / 16, Hand: stock.LeftHand,
-			Known: stock.Tallied, Tally: []stock.Class{{Length: 36 * in, Count: 24}, {Length: 84 * in, Count: 3}, {Length: 123 * in / 2, Count: 1}},
+			Known: stock.Tallied, Tally: []stock.Class{{Length: 36 * in, Count: 24}, {Length: 84 * in, Count: 3}, {Length: 123 * in / 2, Count: 1}}, ReadTo: in / 4, Slip: in / 16,
 			Carton: stock.Carton{Area: 20 * tape.Area(tape.Foot) * tape.Area(tape.Foot), Count: 12, Price: 99.5}, Cartons: 6, Lot: "0417", Currency: "USD",
 		},
 	}
@@ -248,6 +248,8 @@ var mistakes = []struct {
 	{"61-1/2]}", "61-1/2], count: 36}", "36}", "a count goes with one length", "one"},
 	{"tally: [24 x 36 in, 3 x 7' 0\", 61-1/2]", "mix: {least: 12, most: 84, mean: 90}", "90", "mean lies outside", `84"`},
 	{"tally: [24 x 36 in, 3 x 7' 0\", 61-1/2]", "mix: {least: 90, most: 84, mean: 90}", "84", "shorter than the shortest", `90"`},
+	{"tally: [24 x 36 in, 3 x 7' 0\", 61-1/2]", "one: 36, slip: 1/32", "1/32", "goes with a tally", "leave slip out"},
+	{"61-1/2]}", "61-1/2], trusted: perhaps}", "perhaps", "neither yes nor no", "yes or no"},
 	{"20 sq ft", "20 sq in", "20 sq in", "no unit of area", "sq ft"},
 	{"price: 99.5", "price: $99", "$99", "not such a number", "number"},
 	{"cartons: 6", "cartons: 6.5", "6.5", "not such a number", "whole"},

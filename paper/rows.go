@@ -23,9 +23,10 @@ type Row struct {
 	WidthRight  tape.Length
 	Kind        string // "full width", "rip", "taper", "ripped in part"
 	Fasten      string
-	Field       int  // which field of the floor it lies in
-	Turned      bool // laid backwards from a spline
-	Unfilled    bool // no boards left
+	Field       int    // which field of the floor it lies in
+	Turned      bool   // laid backwards from a spline
+	Closes      string // how it closes where board lengths may be off; empty: they are exact
+	Unfilled    bool   // no boards left
 	Pieces      []Piece
 }
 
@@ -101,6 +102,7 @@ func (l *lister) row(r lay.Run) Row {
 		out.Pieces = append(out.Pieces, l.piece(r, i))
 	}
 	l.width(&out, r)
+	out.Closes = closes(l.p, r)
 	return out
 }
 

@@ -11,7 +11,7 @@ import (
 
 var rowsHead = []string{
 	"order", "row", "row length", "left at", "left meets", "right at", "right meets",
-	"width left", "width right", "row kind", "fastening", "laid",
+	"width left", "width right", "row kind", "fastening", "laid", "closes",
 	"piece", "board", "from", "length", "short side", "ends", "rip on floor left", "rip on floor right",
 	"rip on saw left", "rip on saw right", "rip keeps", "notches", "measured in place", "placed", "rest goes to", "remark",
 }
@@ -47,7 +47,7 @@ const (
 
 func rowCells(r Row, say words.Lengths) []string {
 	return []string{strconv.Itoa(r.Order), r.Name, say.Of(r.Length), say.Of(r.Left.At), endText(r.Left), say.Of(r.Right.At), endText(r.Right),
-		say.Rip(r.WidthLeft), say.Rip(r.WidthRight), r.Kind, r.Fasten, laid(r)}
+		say.Rip(r.WidthLeft), say.Rip(r.WidthRight), r.Kind, r.Fasten, laid(r), r.Closes}
 }
 
 // laid says which way the tongues of a row lead.

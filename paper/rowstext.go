@@ -72,6 +72,9 @@ func rowText(b *strings.Builder, r Row, p plan.Plan, say words.Lengths) {
 			meets = append(meets, e.side+e.text)
 		}
 	}
+	if r.Closes != "" {
+		meets = append(meets, r.Closes)
+	}
 	wrap(b, strings.Join(meets, "; "), "    ", "    ")
 	if r.Unfilled || len(r.Pieces) == 0 {
 		b.WriteString("    " + noBoards + "\n")

@@ -23,6 +23,7 @@ func benchRuns(play, t tape.Length) []run {
 	for i := range 40 {
 		l := 276 * inch
 		r := run{Run: row.Run{Low: tape.Length(i) * 5 * inch}, index: i, sign: 1, level: tape.Length(i) * 5 * inch, nearReach: 0, nearNeed: play, farNeed: l + t - play, farReach: l + t, start: i < 2}
+		r.exact()
 		runs = append(runs, r)
 	}
 	return runs

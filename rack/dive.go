@@ -217,7 +217,7 @@ func (d *dive) pieces() []placed {
 
 // last is the piece that closes the run: whole where it fits, else cut.
 func (d *dive) last(t item, at tape.Length) placed {
-	if end := at + t.length(); end <= d.r.farReach && !d.r.farCut {
+	if end := at + t.length(); d.wholeAt(end) {
 		return placed{item: t, start: at, end: end, tongueOff: t.tongue && end > d.r.farReach-d.tongue}
 	}
 	return d.cutLast(t, at)

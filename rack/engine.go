@@ -24,10 +24,14 @@ type engine struct {
 	asked     map[string][]tape.Length // boards that rows are pinned to, by name
 	pinned    map[int][]item           // the same once reserved, by run
 	atHand    int                      // boards known at a time; 0: all
-	progress  func(Progress)
-	laid      map[int][]tape.Length // joints of the runs that lie already
-	stock     pile                  // all boards, before the first run
-	left      pile                  // what the last racking left
+	// What the length of a board may be off, as a standard deviation in ticks.
+	lengthError float64
+	untrusted   bool        // every run ends in a cut
+	meanBoard   tape.Length // of the stock
+	progress    func(Progress)
+	laid        map[int][]tape.Length // joints of the runs that lie already
+	stock       pile                  // all boards, before the first run
+	left        pile                  // what the last racking left
 }
 
 // effort is how hard one attempt at a run tries.
@@ -152,9 +156,9 @@ func (p *pass) uses(t item) bool {
 func (e *engine) passes(r run, p pile, items []item, b behind, least tape.Length, precut bool) []pass {
 	on := e.pass(r, r.nearReach, b, least)
 	var out []pass
-	slack := r.nearNeed - r.nearReach
+	slack := r.startMost - r.nearReach
 	if !r.nearCut {
-		for k := tape.Length(0); k*e.unit <= slack; k++ {
+		for k := (r.startLeast - r.nearReach + e.unit - 1) / e.unit; k*e.unit <= slack; k++ {
 			on.firsts = append(on.firsts, first{at: int(k), cost: int64(k)})
 		}
 	}
@@ -188,6 +192,9 @@ func (e *engine) onUnit(r run, h item, slack tape.Length) (first, bool) {
 		return e.cutFirst(r, h, k*e.unit, e.begun(h.length()))
 	}
 	over := (e.unit - h.length()%e.unit) % e.unit
+	for over < r.startLeast-r.nearReach {
+		over += e.unit
+	}
 	if over > slack || h.length() < e.shortest {
 		return first{}, false
 	}
@@ -287,7 +294,7 @@ func (e *engine) single(r run, p pile, items []item) (out []placed, cost int64, 
 		}
 		piece := placed{item: item{board: t.board, from: t.from + near, to: t.from + near + length, groove: t.groove && near == 0, sawn: t.sawn},
 			start: r.nearReach, end: r.farReach, nearCut: near > 0, nearMitre: r.nearMitre, farCut: true, farMitre: r.farMitre}
-		if t.length() == length+near && !t.tongue && !r.farCut {
+		if t.length() == length+near && !t.tongue && !r.farCut && r.wholeMost == r.farReach {
 			piece.farCut = false
 		} else if t.length() == length+near {
 			continue

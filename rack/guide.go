@@ -64,7 +64,7 @@ func (p *pass) closings(g *guide) {
 		q := g.stop + i
 		end := p.base + tape.Length(q)*p.unit
 		g.exact[i] = impossible
-		if end <= p.r.farReach && !p.r.farCut {
+		if p.wholeAt(end) {
 			g.exact[i] = p.tongueCost(end)
 		}
 		if q >= len(g.node) {
@@ -155,7 +155,7 @@ func (p *pass) closing(t item, k int) int64 {
 	switch {
 	case t.length() < p.shortest || end < p.r.farNeed:
 		return impossible
-	case end <= p.r.farReach && !p.r.farCut:
+	case p.wholeAt(end):
 		return 0
 	case end > p.r.farReach && length >= p.shortest:
 		return p.cutCost(t, end-p.r.farReach)

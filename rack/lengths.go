@@ -50,6 +50,15 @@ func need(a Ask) tape.Length {
 	return sum
 }
 
+// mean is the average of lengths, 0 of none.
+func mean(ls []tape.Length) tape.Length {
+	var sum tape.Length
+	for _, l := range ls {
+		sum += l
+	}
+	return sum / tape.Length(max(1, len(ls)))
+}
+
 func runsOf(a Ask) int {
 	n := 0
 	for _, f := range a.Fields {

@@ -129,7 +129,7 @@ func (p *pass) begin(f first, i, n int, t *paths, best *finish) {
 	}
 	cost := f.cost
 	if f.piece != nil {
-		if end := f.piece.end; end >= p.r.farNeed && end <= p.r.farReach && !p.r.farCut && f.piece.tongue {
+		if end := f.piece.end; p.wholeAt(end) && f.piece.tongue {
 			p.offer(best, finish{cost: cost + p.tongueCost(end), at: -1 - i, last: nil})
 		}
 		if f.at >= n || t.joint[f.at] >= impossible {
@@ -186,13 +186,18 @@ func (p *pass) step(it item, stage, n int, bits []uint64, t *paths, best *finish
 	}
 }
 
+// wholeAt tells whether the run may close with the end of a whole board there.
+func (p *pass) wholeAt(end tape.Length) bool {
+	return !p.r.farCut && p.r.wholeLeast <= end && end <= p.r.wholeMost
+}
+
 // end closes the run with an item that reaches far enough: whole, or cut.
 func (p *pass) end(it item, stage, k int, at tape.Length, cost int64, bare bool, best *finish) {
 	if !it.groove && !bare {
 		return // nothing there to join the piece before it
 	}
 	end := at + it.length()
-	if end <= p.r.farReach && !p.r.farCut && !p.jumps(at, end) {
+	if p.wholeAt(end) && !p.jumps(at, end) {
 		last := placed{item: it, start: at, end: end, tongueOff: it.tongue && end > p.r.farReach-p.tongue}
 		c := cost
 		if it.tongue {

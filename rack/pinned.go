@@ -60,7 +60,7 @@ func (e *engine) reaches(r run, got []item) bool {
 	if r.sign < 0 {
 		last = r.length() - (sum - got[0].length())
 	}
-	fits := sum >= r.farNeed-r.nearNeed && sum <= r.length() && !r.nearCut && !r.farCut
+	fits := sum >= r.farNeed-r.nearNeed && sum <= r.length() && !r.nearCut && (!r.farCut || r.unsure)
 	return fits || sum > r.length() && last >= e.shortest && !r.nearCut
 }
 
@@ -82,7 +82,7 @@ func (e *engine) fillPinned(r run, b behind) ([]placed, tape.Length) {
 		if i > 0 {
 			least = min(least, nearest(b.one, at))
 		}
-		if q.end > r.farReach || r.farCut && i == len(e.pinned[r.index])-1 {
+		if q.end > r.farReach || r.farCut && !r.unsure && i == len(e.pinned[r.index])-1 {
 			q.end, q.farCut, q.farMitre = r.farReach, true, r.farMitre
 			q.to, q.tongue = q.from+q.end-q.start, false
 		}

@@ -90,6 +90,7 @@ func TestTripletsNeedHardlyACut(t *testing.T) {
 		runs := benchRuns(0, 0)[:20]
 		for i := range runs {
 			runs[i].farNeed, runs[i].farReach = 1000*tape.Sixteenth, 1000*tape.Sixteenth
+			runs[i].exact()
 			first := 380 + rng.IntN(111)
 			second := 250 + rng.IntN((1000-first)/2-250+1)
 			for _, l := range []int{first, second, 1000 - first - second} {

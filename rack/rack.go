@@ -46,6 +46,7 @@ func Lay(ctx context.Context, a Ask) lay.Lay {
 	plan := e.run(a.Fields)
 	l := e.build(a, ls, plan)
 	l.Findings = append(append(fs, e.findings(a, plan)...), e.pinFindings(plan, a.Style)...)
+	l.Findings = append(l.Findings, e.unsureFindings(a, plan)...)
 	return l
 }
 
@@ -71,6 +72,7 @@ func newEngine(ctx context.Context, a Ask, ls []tape.Length) *engine {
 	}
 	e.hand, e.atHand, e.progress, e.asked = a.Boards.Hand, a.AtHand, a.Progress, a.Pinned
 	e.unit = unit(ls)
+	e.lengthError, e.untrusted, e.meanBoard = a.Boards.LengthError(), a.Boards.Doubted && a.Boards.Known == stock.Tallied, mean(ls)
 	for i, l := range ls {
 		e.stock.boards = append(e.stock.boards, item{board: i, to: l, groove: true, tongue: true})
 	}
@@ -114,7 +116,7 @@ func (e *engine) oriented(fields []row.Field) []run {
 				if (f.Kind != lay.Field) != alone {
 					continue
 				}
-				v := orient(r, len(runs), e.signOf(r.Ahead))
+				v := e.doubted(orient(r, len(runs), e.signOf(r.Ahead)))
 				v.field, v.level, v.alone = k, r.Low+tape.Length(k)*farApart, alone
 				v.start = r.Row == f.Layout.StartRow || r.Row == f.Layout.StartRow+r.Ahead
 				runs = append(runs, v)
@@ -138,7 +140,20 @@ func (e *engine) fillAll(runs []run) []filled {
 	if every, ok := e.everyWay(runs); ok {
 		return e.measured(every)
 	}
-	return e.polish(e.thrifty(runs, out))
+	out = e.thrifty(runs, out)
+	if unfilled(out) > 0 && slices.ContainsFunc(runs, func(r run) bool { return r.unsure }) {
+		out = e.trusting(trusted(runs), out)
+	}
+	return e.polish(out)
+}
+
+// trusting racks again with all lengths taken for exact, where there are too
+// few boards to end so many runs in a cut.
+func (e *engine) trusting(runs []run, before []filled) []filled {
+	if every, ok := e.everyWay(runs); ok {
+		return e.measured(every)
+	}
+	return e.thrifty(runs, before)
 }
 
 // thrifty racks again with wood first and every offcut kept, for boards that

@@ -30,6 +30,7 @@ func tinyFloor(t *rapid.T) (*engine, []run) {
 		r := run{Run: row.Run{Low: tape.Length(i) * 5 * inch}, index: i, sign: 1, level: tape.Length(i) * 5 * inch, nearReach: 0, nearNeed: play, farNeed: l - play, farReach: l}
 		r.nearCut = rapid.IntRange(0, 9).Draw(t, "near") == 0
 		r.farCut = rapid.IntRange(0, 9).Draw(t, "far") == 0
+		r.exact()
 		runs = append(runs, r)
 	}
 	over := tape.Length(rapid.IntRange(-14, 2).Draw(t, "over")) * inch // enough of them cannot be filled for the sample to show something

@@ -18,10 +18,14 @@ type run struct {
 	sign  tape.Length // 1: racked from left to right, -1: from right to left
 	// nearReach <= nearNeed <= farNeed <= farReach: the faces lie between.
 	nearReach, nearNeed, farNeed, farReach tape.Length
-	nearCut, farCut                        bool // that end is always cut: mitred, or measured in place
-	nearMitre, farMitre                    bool
-	must, never                            []span
-	start                                  bool // a starter row: the longest boards
+	// A run closes with whole boards that begin between startLeast and startMost
+	// and end between wholeLeast and wholeMost: the play less what lengths may be off.
+	startLeast, startMost, wholeLeast, wholeMost tape.Length
+	nearCut, farCut                              bool // that end is always cut: mitred, or measured in place
+	unsure                                       bool // farCut only because lengths may be off by more than the play
+	nearMitre, farMitre                          bool
+	must, never                                  []span
+	start                                        bool // a starter row: the longest boards
 }
 
 type span struct{ from, to tape.Length }
@@ -39,6 +43,7 @@ func orient(r row.Run, index int, sign tape.Length) run {
 		nearCut: near.Mitred || near.InPlace, farCut: far.Mitred || far.InPlace,
 		nearMitre: near.Mitred, farMitre: far.Mitred,
 	}
+	out.exact()
 	for _, s := range r.Must {
 		out.must = append(out.must, turn(s.From, s.To, sign))
 	}

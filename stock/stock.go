@@ -62,6 +62,9 @@ type Boards struct {
 	One        tape.Length // OneSize
 	OneCount   int         // OneSize: boards bought, 0 as many as it takes
 	Mix        Mix         // MixOnly
+	ReadTo     tape.Length // Tallied: the step that lengths were read to; 0: exact
+	Slip       tape.Length // Tallied: how far a hand reading may well be off besides, as a standard deviation; 0: not at all
+	Doubted    bool        // Tallied: lengths serve to choose by, and every run ends in a cut
 	Carton     Carton
 	Cartons    int // bought, 0 not yet
 	Lot        string
