@@ -202,6 +202,7 @@ func (d *tiny) least(r run) run {
 	l := max(r.farNeed-r.nearNeed, d.shortest)
 	r.nearReach = min(r.nearNeed, r.farReach-l)
 	r.farReach = r.nearReach + l
+	r.exact()
 	return r
 }
 
