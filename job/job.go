@@ -24,6 +24,7 @@ type Job struct {
 	Joists   Joists
 	Wishes   Wishes
 	Pins     Pins
+	Laid     []Laid // runs as laid, in the order written
 	Seed     uint64
 }
 

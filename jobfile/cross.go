@@ -31,6 +31,7 @@ func cross(d *decoder, j *draft) {
 	n.doorways()
 	n.wishes()
 	n.pins()
+	n.laid()
 	if d.given("boards") {
 		boards(d, j)
 	}

@@ -108,6 +108,10 @@ wishes:
   run_through: arch
   edge_on: P
   wood_first: yes
+laid:
+  1: [58, 71", 44-1/2]
+  2a: {pieces: [40, 33-1/4], start: -1/4, cut: both, tongue: 10-1/8}
+  3: {pieces: [60], start: 3' 2" from E-A, tongue: 9' 4-1/2" from A-B}
 seed: 18446
 `
 
@@ -138,6 +142,11 @@ func wantWhole() job.Job {
 		Name: "The whole form", Unit: tape.UnitInch, Seed: 18446, Base: in / 2, Shoe: 3 * in / 4, Limits: l,
 		Joists: job.Joists{Along: room.Wall{"C", "B"}, Spacing: 16 * in},
 		Wishes: job.Wishes{Direction: room.Wall{"A", "B"}, Across: true, StartWall: room.Wall{"C", "D"}, RunThrough: "arch", EdgeOn: "P", WoodFirst: true},
+		Laid: []job.Laid{
+			{Row: "1", Pieces: []tape.Length{58 * in, 71 * in, 89 * in / 2}},
+			{Row: "2a", Pieces: []tape.Length{40 * in, 133 * in / 4}, Start: job.Read{Told: true, At: -in / 4}, Cut: job.CutBoth, Tongue: job.Read{Told: true, At: 81 * in / 8}},
+			{Row: "3", Pieces: []tape.Length{60 * in}, Start: job.Read{Told: true, At: 38 * in, From: room.Wall{"E", "A"}}, Tongue: job.Read{Told: true, At: 225 * in / 2, From: room.Wall{"A", "B"}}},
+		},
 		Readings: []survey.Reading{
 			read("A", "B", 144*in, in, 15), read("B", "C", 120*in+in/2, in/2, 16), twice, doubtful,
 			read("K", "L", 100*in, in, 18), read("H1", "A", 20*in, in, 19), read("H1", "B", 130*in, in, 20), read("H2", "A", 40*in, in, 21),
@@ -194,6 +203,17 @@ var mistakes = []struct {
 	what     string // ... and says this
 	accept   string // and this would be accepted
 }{
+	{"1: [58, 71\", 44-1/2]", "1: 58", "58", "something else belongs here", "pieces of row 2 from left to right"},
+	{"1: [58, 71\", 44-1/2]", "1: []", "[]", "the row has no pieces", "pieces of row 2"},
+	{"1: [58, 71\", 44-1/2]", "first: [58]", "first", "not how the row list names a row", "such as 12 or 12a"},
+	{"1: [58, 71\", 44-1/2]", "2a: [58]", "2a: {", "written twice, first on line", "each key once"},
+	{"1: [58, 71\", 44-1/2]", "1: [58, 7100]", "7100", "out of range", "from 7/16"},
+	{"1: [58, 71\", 44-1/2]", "1: {start: 3/4}", "{start", "“pieces” is missing", "a list of lengths"},
+	{"cut: both", "cut: rigth", "rigth", "is not known here", "did you mean “right”"},
+	{"3' 2\" from E-A", "3' 2\" from E", "3' 2\" from E", "not two names with a dash", "a distance, such as"},
+	{"3' 2\" from E-A", "3' 2\" from E-B", "3' 2\" from E-B", "not neighbours", "one of the walls A-B"},
+	{"3' 2\" from E-A", "3' 13\" from E-A", "3' 13\" from E-A", "a foot or more", "1\""},
+	{"tongue: 10-1/8", "tongue: -1", "-1", "a minus has no meaning here", "the length without it"},
 	{"A-B: 144", "A-B: 12' 13\"", "12' 13\"", `13" is a foot or more`, `13' 1"`},
 	{"A-B: 144", "A-B: 3,84 m", "3,84 m", "comma", "3.84 m"},
 	{"A-B: 144", "A-B: [144, 12' 7]", "12' 7", "unit of 7 is missing", `12' 7"`},

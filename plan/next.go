@@ -17,7 +17,7 @@ func Next(ctx context.Context, p Plan, boards []tape.Length, laid []rack.Laid, c
 		b.Tally = append(b.Tally, stock.Class{Length: l, Count: 1})
 	}
 	return rack.Next(ctx, rack.Ask{
-		Fields: p.Fields[:min(1, len(p.Fields))], Boards: b, Limits: p.Job.Limits,
+		Fields: p.AllFields(), Boards: b, Limits: p.Job.Limits,
 		Seed: p.Job.Seed, WoodFirst: p.Job.Wishes.WoodFirst, Polishing: rack.Polishing, Style: tape.Paper(p.Job.Unit),
 	}, laid, count)
 }

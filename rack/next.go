@@ -9,7 +9,7 @@ import (
 
 // Laid is a run as it lies on the floor, with its joints from left to right.
 type Laid struct {
-	Run    int // in the runs of the ask, the first field's first
+	Run    int // in the order of racking; see Order
 	Joints []tape.Length
 }
 
@@ -18,6 +18,10 @@ type Proposal struct {
 	Run    int
 	Pieces []Part
 	Filled bool
+	// Least is the joint distance that was held to, below the limit where the
+	// boards allowed no more; Nearest the smallest to the rows beside it, 0
+	// where nothing lies beside any of its joints.
+	Least, Nearest tape.Length
 }
 
 // Part is a piece of a proposal: a board of those given, whole or cut.
@@ -47,13 +51,30 @@ func Next(ctx context.Context, a Ask, laid []Laid, count int) []Proposal {
 			runs = runs[:k]
 		}
 	}
+	all := e.fillAll(runs)
+	joints := jointsOf(all, nil)
 	var out []Proposal
-	for _, f := range e.fillAll(runs) {
+	for _, f := range all {
 		if _, ok := e.laid[f.index]; !ok {
-			out = append(out, f.proposal())
+			p := f.proposal()
+			p.Nearest = f.nearest(e.around(f.run, joints).one)
+			out = append(out, p)
 		}
 	}
 	return out
+}
+
+// nearest is the smallest distance of the joints of a run from those beside
+// it, 0 for none.
+func (f filled) nearest(one []tape.Length) tape.Length {
+	if len(f.pieces) < 2 || len(one) == 0 {
+		return 0
+	}
+	least := tape.Longest
+	for _, q := range f.pieces[1:] {
+		least = min(least, nearest(one, q.start))
+	}
+	return least
 }
 
 // fixed is a run as laid: what its pieces are is not known, only where they
@@ -75,7 +96,7 @@ func (e *engine) fixed(r run) (filled, bool) {
 
 // proposal is a filled run in words of the boards given.
 func (f filled) proposal() Proposal {
-	p := Proposal{Run: f.index, Filled: f.ok}
+	p := Proposal{Run: f.index, Filled: f.ok, Least: f.least}
 	for _, q := range f.pieces {
 		part := Part{Board: q.board, Length: q.length(), Start: q.start, CutLeft: !q.groove, CutRight: !q.tongue}
 		if f.sign < 0 {

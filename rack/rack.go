@@ -105,23 +105,16 @@ func (e *engine) run(fields []row.Field) []filled {
 	return out
 }
 
-// oriented are the runs of all fields as racked: each field in the order of
-// laying, headers and frames last, since they take whole boards, and what is
-// cut off is of another width.
+// oriented are the runs of all fields as racked.
 func (e *engine) oriented(fields []row.Field) []run {
 	var runs []run
-	for _, alone := range []bool{false, true} {
-		for k, f := range fields {
-			for _, r := range f.Layout.Runs {
-				if (f.Kind != lay.Field) != alone {
-					continue
-				}
-				v := e.doubted(orient(r, len(runs), e.signOf(r.Ahead)))
-				v.field, v.level, v.alone = k, r.Low+tape.Length(k)*farApart, alone
-				v.start = r.Row == f.Layout.StartRow || r.Row == f.Layout.StartRow+r.Ahead
-				runs = append(runs, v)
-			}
-		}
+	for _, o := range Order(fields) {
+		f := fields[o.Field]
+		r := f.Layout.Runs[o.Run]
+		v := e.doubted(orient(r, len(runs), e.signOf(r.Ahead)))
+		v.field, v.level, v.alone = o.Field, r.Low+tape.Length(o.Field)*farApart, f.Kind != lay.Field
+		v.start = r.Row == f.Layout.StartRow || r.Row == f.Layout.StartRow+r.Ahead
+		runs = append(runs, v)
 	}
 	return runs
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"io"
 	"os"
+	"slices"
 	"strings"
 
 	"strake/finding"
@@ -17,15 +18,20 @@ import (
 type rackCmd struct {
 	Job    string `arg:"" help:"The job file (YAML). strake new writes one."`
 	Boards string `required:"" placeholder:"FILE" help:"The boards at hand, one length a line; - reads them from standard input."`
-	Laid   string `placeholder:"FILE" help:"The rows as laid, one a line: 12a: 58, 71, 44 is row 12a with its pieces from left to right (default: nothing is laid)."`
 	Rows   int    `default:"3" help:"How many rows to propose."`
 }
 
 // Help says what is proposed.
 func (rackCmd) Help() string {
-	return `Proposes the next rows from the boards at hand: which boards, in which order, and what is cut. What is laid is held to: joints keep their distance from the last rows. Rows before the last one given count as laid too; give the last two, as joints keep off both.
+	return `Proposes the next rows from the boards at hand: which boards, in which order, and what is cut. What lies already is read from the job file's section laid, and held to: joints keep their distance from the last rows, from where their first pieces were read to begin. Rows laid before the last one named count as laid too; name the last two, as joints keep off both:
 
-A number without a unit is in the job's own unit. Lengths are taken as exact. Nothing is written to disk.`
+    laid:
+      11: [58", 71", 44-1/2"]
+      12: {pieces: [33", 60-1/4", 80"], start: 3/4"}
+
+A board split? Leave it out of the boards at hand, and ask again: these boards are all there is.
+
+A number without a unit is in the job's own unit. Lengths are trusted as far as the job trusts its tally (read_to, slip and trusted under lengths). Nothing is written to disk. strake check JOB --laid looks over the rows as laid.`
 }
 
 func (c *rackCmd) Run(r rim) error {
@@ -38,13 +44,13 @@ func (c *rackCmd) Run(r rim) error {
 		return err
 	}
 	p := plan.Rows(j)
-	if p.Findings = append(fs, p.Findings...); finding.Worst(p.Findings) == finding.Stop {
+	laid, more := []rack.Laid(nil), []finding.Finding(nil)
+	if finding.Worst(p.Findings) != finding.Stop {
+		laid, more = p.LaidJoints()
+	}
+	if p.Findings = slices.Concat(fs, p.Findings, more); finding.Worst(p.Findings) == finding.Stop {
 		fmt.Fprint(r.out, paper.Findings(p))
 		return errFindings
-	}
-	laid, err := c.laid(r, p)
-	if err != nil {
-		return err
 	}
 	missing := false
 	for _, next := range plan.Next(r.ctx, p, boards, laid, c.Rows) {
@@ -105,61 +111,10 @@ func (c *rackCmd) boards(r rim, unit tape.Unit) ([]tape.Length, error) {
 	return out, err
 }
 
-// laid are the rows as laid, and those before the last of them.
-func (c *rackCmd) laid(r rim, p plan.Plan) ([]rack.Laid, error) {
-	given := map[int][]tape.Length{}
-	last := -1
-	if c.Laid == "" {
-		return nil, nil
-	}
-	err := lines(r, c.Laid, func(_ int, line string) error {
-		name, pieces, ok := strings.Cut(line, ":")
-		if !ok {
-			return fmt.Errorf("%q: write the row, a colon, and its pieces with commas: 12a: 58, 71, 44", line)
-		}
-		i := runNamed(p, strings.TrimSpace(name))
-		if i < 0 {
-			return fmt.Errorf("the plan has no row %s", strings.TrimSpace(name))
-		}
-		last = max(last, i)
-		at, err := joints(pieces, p.Job.Unit, p.Layout.Runs[i].Left.Reach)
-		given[i] = at
-		return err
-	})
-	var out []rack.Laid
-	for i := range last + 1 {
-		out = append(out, rack.Laid{Run: i, Joints: given[i]})
-	}
-	return out, err
-}
-
-// runNamed is the place of a run in the order of laying, -1 for none.
-func runNamed(p plan.Plan, name string) int {
-	for i, run := range p.Layout.Runs {
-		if words.RowPart(run.Row, run.Part) == name {
-			return i
-		}
-	}
-	return -1
-}
-
-// joints are the places where pieces meet, the first beginning at from.
-func joints(pieces string, unit tape.Unit, from tape.Length) ([]tape.Length, error) {
-	var out []tape.Length
-	for _, s := range strings.Split(pieces, ",") {
-		l, err := tape.Parse(strings.TrimSpace(s), unit)
-		if err != nil {
-			return nil, err
-		}
-		from += l
-		out = append(out, from)
-	}
-	return out[:len(out)-1], nil
-}
-
 // proposed is a proposal in words.
 func proposed(p plan.Plan, next rack.Proposal, boards []tape.Length) string {
-	run := p.Layout.Runs[next.Run]
+	at := rack.Order(p.AllFields())[next.Run]
+	run := p.Field(at.Field).Layout.Runs[at.Run]
 	name := "row " + words.RowPart(run.Row, run.Part) + ": "
 	if !next.Filled {
 		return name + "the boards at hand do not fill it"
@@ -173,5 +128,18 @@ func proposed(p plan.Plan, next rack.Proposal, boards []tape.Length) string {
 		}
 		out = append(out, s)
 	}
-	return name + strings.Join(out, ", ")
+	return name + strings.Join(out, ", ") + kept(p, next, style)
+}
+
+// kept says how near joints come to those of the rows beside, and what was
+// relaxed.
+func kept(p plan.Plan, next rack.Proposal, style tape.Style) string {
+	s := ""
+	if next.Nearest > 0 {
+		s = "; joints " + style.Down(next.Nearest) + " or more from those beside"
+	}
+	if limit := p.Job.Limits.JointMin.Value; next.Least < limit {
+		s += fmt.Sprintf("; the boards at hand allow no more: at least %s was held to, the limit is %s", style.Of(next.Least), style.Of(limit))
+	}
+	return s
 }

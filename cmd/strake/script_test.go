@@ -27,7 +27,7 @@ func TestScripts(t *testing.T) {
 		RequireExplicitExec: true,
 		RequireUniqueNames:  true,
 		Cmds: map[string]func(*testscript.TestScript, bool, []string){
-			"exits": exits, "change": change, "nudge": nudge, "count": count, "listing": listing, "rename": rename,
+			"exits": exits, "change": change, "nudge": nudge, "count": count, "listing": listing, "rename": rename, "append": appendTo,
 		},
 	})
 }
@@ -60,6 +60,14 @@ func change(ts *testscript.TestScript, neg bool, args []string) {
 		ts.Fatalf("%s has no %s", args[0], args[1])
 	}
 	write(ts, args[0], old[:at[0]]+args[2]+old[at[1]:])
+}
+
+// appendTo FILE OTHER adds the text of another file to the end of a file.
+func appendTo(ts *testscript.TestScript, neg bool, args []string) {
+	if neg || len(args) != 2 {
+		ts.Fatalf("usage: append FILE OTHER")
+	}
+	ts.Check(os.WriteFile(ts.MkAbs(args[0]), []byte(ts.ReadFile(args[0])+ts.ReadFile(args[1])), 0o644))
 }
 
 // rename FILE TEXT OTHER: every such text of the file becomes the other.
