@@ -1,7 +1,6 @@
 package jobfile
 
 import (
-	"regexp"
 	"strconv"
 	"strings"
 
@@ -26,8 +25,12 @@ var (
 	laidFront = within{0, 100_000 * mm}
 )
 
-// rowName is how the row list names a run.
-var rowName = regexp.MustCompile(`^[1-9][0-9]{0,4}[a-z]{0,2}$`)
+// namesRow tells whether s is how the row list names a run: 12, or 12a.
+func namesRow(s string) bool {
+	number := strings.TrimRightFunc(s, func(r rune) bool { return 'a' <= r && r <= 'z' })
+	n, err := strconv.Atoi(number)
+	return err == nil && n > 0 && n < 100_000 && strconv.Itoa(n) == number && len(s) <= len(number)+2
+}
 
 var laidTable = table[job.Laid]{fields: []field[job.Laid]{
 	laidPiecesField().must(),
@@ -50,7 +53,7 @@ func laidField() field[draft] {
 		func(d *decoder, n ast.Node, j *draft) {
 			entries, _ := d.entries(n, laidLike)
 			for _, e := range entries {
-				if !rowName.MatchString(e.key) {
+				if !namesRow(e.key) {
 					d.fail(e.token, "this is not how the row list names a row", e.key, "the row's number, with a letter where it lies in parts, such as 12 or 12a")
 					continue
 				}
