@@ -75,7 +75,7 @@ func choice(s *sheet.Sheet, k row.Candidate, level plane.Dir, x, y, w, h float64
 		at = f.Layout.Dir
 		for _, r := range f.Layout.Runs {
 			fill := sheet.White
-			if r.Widest < f.Layout.Pitch {
+			if r.Widest < r.High-r.Low {
 				fill = sheet.Light
 			}
 			var rings [][]sheet.Pt

@@ -49,12 +49,13 @@ type Zone struct {
 	ID      int
 	Kind    ZoneKind
 	Dir     plane.Dir
-	Width   tape.Length  // of a board: the pitch in the field, the face in a header or frame
-	Offset  tape.Length  // Y of a row line; the others are whole widths away
-	Ahead   int          // 1 or -1
-	Hand    stock.Hand   // which end carries the end tongue, side tongue away from you
-	Outline plane.Region // of the zone in its frame; nil: the whole floor
-	Butt    tape.Length  // stated gap at the zone's lines, on the field's side
+	Width   tape.Length   // of a board: the pitch in the field, the face in a header or frame; of several widths the widest
+	Offset  tape.Length   // Y of a row line; the others are whole widths away
+	Pattern []tape.Length // widths of the rows, over and over from Offset on toward +Y; empty: all are Width
+	Ahead   int           // 1 or -1
+	Hand    stock.Hand    // which end carries the end tongue, side tongue away from you
+	Outline plane.Region  // of the zone in its frame; nil: the whole floor
+	Butt    tape.Length   // stated gap at the zone's lines, on the field's side
 }
 
 // TongueRight tells whether boards of the zone have their end tongue towards

@@ -87,3 +87,12 @@ func Default(face, thickness tape.Length) Limits {
 		WideFloor:          Figure{20 * tape.Foot, srcWide},
 	}
 }
+
+// RipFrom is the narrowest rip from a board of this row width. The figure is
+// for the widest boards of the floor; of a narrower one half a board will do.
+func (l Limits) RipFrom(width, widest tape.Length) tape.Length {
+	if width >= widest {
+		return l.NarrowestRip.Value
+	}
+	return min(l.NarrowestRip.Value, width/2)
+}

@@ -36,10 +36,10 @@ func YardsticksOf(p plan.Plan) Yardsticks {
 	strips := jointStrips(p)
 	var sum tape.Length
 	count := 0
-	for _, low := range sortedLows(strips) {
-		for _, x := range strips[low] {
+	for _, n := range sorted(strips) {
+		for _, x := range strips[n] {
 			y.Joints++
-			one, two := strips[low-p.Layout.Pitch], strips[low-2*p.Layout.Pitch]
+			one, two := strips[n-1], strips[n-2]
 			if d, ok := nearestJoint(one, x); ok {
 				sum, count = sum+d, count+1
 			}
@@ -52,7 +52,7 @@ func YardsticksOf(p plan.Plan) Yardsticks {
 	if count > 0 {
 		y.Mean = sum / tape.Length(count)
 	}
-	y.Cluster = longestCluster(strips, p.Layout.Pitch, p.Job.Limits.JointPreferred.Value)
+	y.Cluster = longestCluster(strips, p.Job.Limits.JointPreferred.Value)
 	y.First, y.Last = thirds(p.Lay)
 	y.fewest(p.Lay)
 	y.OffcutsAtOnce = offcutsAtOnce(p.Lay)
@@ -62,15 +62,16 @@ func YardsticksOf(p plan.Plan) Yardsticks {
 // farApart keeps the rows of several fields apart.
 const farApart = 1 << 50
 
-// jointStrips are the end joints by the low line of their row, sorted; those of
-// another field lie far off.
-func jointStrips(p plan.Plan) map[tape.Length][]tape.Length {
-	out := map[tape.Length][]tape.Length{}
+// jointStrips are the end joints by their row, counted across the rows, sorted;
+// those of another field lie far off.
+func jointStrips(p plan.Plan) map[int][]tape.Length {
+	out := map[int][]tape.Length{}
 	for _, r := range p.Lay.Runs {
-		low := r.Low + farApart*tape.Length(p.FieldOf(r.Zone))
+		field := p.FieldOf(r.Zone)
+		n := p.Field(field).Layout.Courses().Row(r.Low) + farApart*field
 		for i := 1; i < len(r.Pieces); i++ {
 			lo, _ := p.Lay.Pieces[r.Pieces[i]].Outline.Box()
-			out[low] = append(out[low], lo.X)
+			out[n] = append(out[n], lo.X)
 		}
 	}
 	for _, at := range out {
@@ -79,10 +80,10 @@ func jointStrips(p plan.Plan) map[tape.Length][]tape.Length {
 	return out
 }
 
-func sortedLows(strips map[tape.Length][]tape.Length) []tape.Length {
-	var out []tape.Length
-	for low := range strips {
-		out = append(out, low)
+func sorted(strips map[int][]tape.Length) []int {
+	var out []int
+	for n := range strips {
+		out = append(out, n)
 	}
 	slices.Sort(out)
 	return out
@@ -116,18 +117,22 @@ func stairsAt(x tape.Length, one, two []tape.Length) int {
 
 // longestCluster is the longest chain of joints, each in the row after the one
 // before it and nearer to it than preferred.
-func longestCluster(strips map[tape.Length][]tape.Length, pitch, preferred tape.Length) int {
-	long := map[[2]tape.Length]int{}
+func longestCluster(strips map[int][]tape.Length, preferred tape.Length) int {
+	type joint struct {
+		row int
+		at  tape.Length
+	}
+	long := map[joint]int{}
 	best := 0
-	for _, low := range sortedLows(strips) {
-		for _, x := range strips[low] {
+	for _, row := range sorted(strips) {
+		for _, x := range strips[row] {
 			n := 1
-			for _, a := range strips[low-pitch] {
+			for _, a := range strips[row-1] {
 				if (a - x).Abs() < preferred {
-					n = max(n, long[[2]tape.Length{low - pitch, a}]+1)
+					n = max(n, long[joint{row - 1, a}]+1)
 				}
 			}
-			long[[2]tape.Length{low, x}] = n
+			long[joint{row, x}] = n
 			best = max(best, n)
 		}
 	}

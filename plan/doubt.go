@@ -116,14 +116,14 @@ func (p *Plan) sliverInDoubt(r row.Rip, style tape.Style) (finding.Finding, bool
 	}
 	f := finding.Finding{Level: finding.Warn, Where: fmt.Sprintf("row %d at %s", r.Row, r.Edge),
 		Measured: fmt.Sprintf("%s ± %s", style.Of(r.Narrowest), style.Up(two)), Do: p.settle(r)}
-	limit := p.Job.Limits.NarrowestRip.Value
+	limit := r.Limit
 	switch play := p.Aligned.Edges[r.Index].Range.Play(); {
-	case r.Narrowest-two <= play || r.Narrowest+two > p.Layout.Pitch+play:
+	case r.Narrowest-two <= play || r.Narrowest+two > r.Width+play:
 		f.Rule = "number of rows in doubt"
 		if r.Row != p.Layout.Rows {
 			f.Rule = "closing row in doubt"
 		}
-		f.Limit = fmt.Sprintf("over %s and up to %s, or another row closes there", style.Of(play), style.Of(p.Layout.Pitch+play))
+		f.Limit = fmt.Sprintf("over %s and up to %s, or another row closes there", style.Of(play), style.Of(r.Width+play))
 	case r.Narrowest >= limit && r.Narrowest-two < limit:
 		f.Rule, f.Limit = "narrowest rip in doubt", "at least "+style.Of(limit)
 		f.Source = p.Job.Limits.NarrowestRip.Source

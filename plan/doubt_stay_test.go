@@ -45,7 +45,7 @@ func TestDoubtAtHearth(t *testing.T) {
 	if got := r.SD.Millimetres(); math.Abs(got/want-1) > 0.1 {
 		t.Errorf("doubt at the hearth %.2f mm, by hand %.2f", got, want)
 	}
-	if s := words.RipWidths(r, p.Layout.Pitch, words.In(j.Unit)); !strings.Contains(s, " ± ") {
+	if s := words.RipWidths(r, words.In(j.Unit)); !strings.Contains(s, " ± ") {
 		t.Errorf("printed without its doubt: %s", s)
 	}
 }

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"strake/finding"
+	"strake/lay"
 	"strake/row"
 	"strake/tape"
 )
@@ -33,7 +34,7 @@ func (p Plan) frontFindings(style tape.Style) []finding.Finding {
 }
 
 func (p Plan) front(f row.Field, c row.Closure, style tape.Style) finding.Finding {
-	rows := math.Round(float64(c.At) / float64(max(1, f.Layout.Pitch)))
+	rows := math.Round(float64(c.At) / meanWidth(f.Layout.Courses()))
 	apart := tape.Length(2 * math.Sqrt(2*rows) * float64(rowSlip)) // two arms of as many rows each, two standard deviations
 	x := finding.Finding{Level: finding.Note, Rule: "fronts that meet", Where: fmt.Sprintf("row %d, over %s", c.Row, armNames(c)),
 		Measured: fmt.Sprintf("both fronts are to lie %s from the front of row %d; %.0f rows on they are likely within %s of each other",
@@ -47,6 +48,11 @@ func (p Plan) front(f row.Field, c row.Closure, style tape.Style) finding.Findin
 	}
 	x.Do += fmt.Sprintf(" The way out is a header of %s between them instead of row %d%s.", style.Of(c.Long), c.Row, p.headerPrice(c.Long))
 	return x
+}
+
+// meanWidth is what a row takes up on the average.
+func meanWidth(c lay.Courses) float64 {
+	return float64(max(1, c.Period())) / float64(len(c.Widths))
 }
 
 // headerPrice is what the wood of a header costs, where cartons have a price

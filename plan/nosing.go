@@ -17,7 +17,7 @@ func (p Plan) nosingFindings() []finding.Finding {
 				continue
 			}
 			x := finding.Finding{Level: finding.Note, Rule: "nosing first", Where: fmt.Sprintf("row %d at %s", r.Row, r.Edge)}
-			full := r.Narrowest == f.Layout.Pitch
+			full := r.Narrowest == r.Width
 			switch {
 			case r.Above && full:
 				x.Measured, x.Do = "the row meets it with its groove", "Fit, glue and fasten the nosing first; it needs a tongue there, or a spline in its groove."

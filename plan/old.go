@@ -59,9 +59,9 @@ func (p Plan) runOn(x *finding.Finding, d room.Doorway, wall plane.Dir, style ta
 		sign = -1
 	}
 	mark := corner.Add(plane.XY(wall).Times(sign * d.Old.EdgeAt.Millimetres()))
-	pitch := p.Layout.Pitch
-	off := mod(p.Aligned.Dir.ToRow(mark).Y-p.Layout.Offset, pitch)
-	off = min(off, pitch-off)
+	pitch, c := p.Layout.Pitch, p.Layout.Courses()
+	y := p.Aligned.Dir.ToRow(mark).Y
+	off := min(y-c.Below(y), c.Above(y)-y)
 	rows := float64(d.Width) / float64(pitch)
 	drift := tape.Length(rows * math.Abs(float64(pitch-d.Old.RowWidth)))
 	x.Measured = fmt.Sprintf("its row edges lie %s from these; over the %.0f rows of the opening they part by another %s (its rows %s, these %s)",
@@ -143,11 +143,4 @@ func alongside(offers room.Offer) string {
 		return "Its last row offers a groove: a spline in it and a full board's groove on that (full_board_at), or close here with the tongue going in."
 	}
 	return "Its last row is square: groove its edge for a spline, or close against it with a ripped row and a strip."
-}
-
-func mod(a, m tape.Length) tape.Length {
-	if a %= m; a < 0 {
-		a += m
-	}
-	return a
 }

@@ -22,7 +22,7 @@ func benchRuns(play, t tape.Length) []run {
 	var runs []run
 	for i := range 40 {
 		l := 276 * inch
-		r := run{Run: row.Run{Low: tape.Length(i) * 5 * inch}, index: i, sign: 1, level: tape.Length(i) * 5 * inch, nearReach: 0, nearNeed: play, farNeed: l + t - play, farReach: l + t, start: i < 2}
+		r := run{Run: row.Run{Low: tape.Length(i) * 5 * inch}, index: i, sign: 1, level: i, nearReach: 0, nearNeed: play, farNeed: l + t - play, farReach: l + t, start: i < 2}
 		r.exact()
 		runs = append(runs, r)
 	}
@@ -32,7 +32,7 @@ func benchRuns(play, t tape.Length) []run {
 func benchEngine(seed uint64, over float64, a, b float64, lo, hi float64) *engine {
 	rng := rand.New(rand.NewPCG(seed, 99))
 	e := &engine{ctx: context.Background(), rng: rand.New(rand.NewPCG(seed, 2)), budget: Budget, polishing: Polishing, unit: tape.Sixteenth,
-		shop: shop{blade: tape.Eighth, shortest: 8 * inch, jointMin: 6 * inch, preferred: 10 * inch, pitch: 5 * inch, tongue: inch / 4}}
+		shop: shop{blade: tape.Eighth, shortest: 8 * inch, jointMin: 6 * inch, preferred: 10 * inch, tongue: inch / 4}}
 	need := 40 * 276 * inch
 	for sum, k := tape.Length(0), 0; float64(sum) < over*float64(need); k++ {
 		l := tape.Nearest(tape.Length((lo+(hi-lo)*beta(rng, a, b))*float64(inch)), tape.Sixteenth)

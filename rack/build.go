@@ -44,7 +44,7 @@ func slivers(l row.Layout, a Ask) []lay.Exemption {
 	var out []lay.Exemption
 	for _, r := range l.Rips {
 		narrow := min(r.Narrowest, r.Neck)
-		if narrow >= a.Limits.NarrowestRip.Value {
+		if narrow >= r.Limit {
 			continue
 		}
 		if i := slices.IndexFunc(out, func(x lay.Exemption) bool { return x.Edge == r.Edge }); i >= 0 {
@@ -80,7 +80,7 @@ func zonesOf(a Ask) []lay.Zone {
 	for _, f := range a.Fields {
 		l := f.Layout
 		for _, r := range l.Areas {
-			out = append(out, lay.Zone{ID: len(out), Kind: f.Kind, Dir: l.Dir, Width: l.Pitch, Offset: l.Offset,
+			out = append(out, lay.Zone{ID: len(out), Kind: f.Kind, Dir: l.Dir, Width: l.Pitch, Offset: l.Offset, Pattern: l.Pattern,
 				Ahead: r.Ahead, Hand: a.Boards.Hand, Outline: r.Outline})
 		}
 	}

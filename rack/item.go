@@ -37,7 +37,6 @@ type shop struct {
 	blade, shortest     tape.Length
 	jointMin, preferred tape.Length
 	tongue              tape.Length // of an end
-	pitch               tape.Length
 	woodFirst           bool
 	chain               *chain
 	ahead               int  // runs still to be laid after the one at hand

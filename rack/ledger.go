@@ -11,15 +11,15 @@ import (
 type ledger struct {
 	*engine
 	fs     []filled
-	strips map[tape.Length][]int // runs by strip
-	users  map[int][]int         // runs by board
-	joints map[tape.Length][]tape.Length
+	strips map[int][]int // runs by strip
+	users  map[int][]int // runs by board
+	joints map[int][]tape.Length
 	looks  []int64 // cost of each run's joints against both sides
 	flawed []bool  // a joint that costs anything, or a cut not asked for
 }
 
 func (e *engine) ledger(fs []filled) *ledger {
-	g := &ledger{engine: e, fs: fs, strips: map[tape.Length][]int{}, users: map[int][]int{}, joints: jointsOf(fs, nil),
+	g := &ledger{engine: e, fs: fs, strips: map[int][]int{}, users: map[int][]int{}, joints: jointsOf(fs, nil),
 		looks: make([]int64, len(fs)), flawed: make([]bool, len(fs))}
 	all := make([]int, len(fs))
 	for i, f := range fs {
@@ -82,7 +82,7 @@ func (f filled) cuts() (cuts, asked int) {
 }
 
 // strip is what tells the strip of a run from others among joints.
-func (f filled) strip() tape.Length { return f.level }
+func (f filled) strip() int { return f.level }
 
 // bad are the runs that could be better.
 func (g *ledger) bad() []int {
@@ -96,12 +96,12 @@ func (g *ledger) bad() []int {
 }
 
 // without are the joints of all runs but some.
-func (g *ledger) without(runs []int) map[tape.Length][]tape.Length {
-	out := make(map[tape.Length][]tape.Length, len(g.joints))
+func (g *ledger) without(runs []int) map[int][]tape.Length {
+	out := make(map[int][]tape.Length, len(g.joints))
 	for k, at := range g.joints {
 		out[k] = at
 	}
-	done := map[tape.Length]bool{}
+	done := map[int]bool{}
 	for _, i := range runs {
 		k := g.fs[i].strip()
 		if done[k] {
@@ -122,8 +122,8 @@ func (g *ledger) without(runs []int) map[tape.Length][]tape.Length {
 func (g *ledger) beside(runs []int) []int {
 	var out []int
 	for _, i := range runs {
-		for k := tape.Length(-2); k <= 2; k++ {
-			out = append(out, g.strips[g.fs[i].strip()+k*g.pitch]...)
+		for k := -2; k <= 2; k++ {
+			out = append(out, g.strips[g.fs[i].strip()+k]...)
 		}
 	}
 	slices.Sort(out)

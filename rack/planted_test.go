@@ -85,7 +85,7 @@ func TestTripletsNeedHardlyACut(t *testing.T) {
 	for seed := range uint64(4) {
 		rng := rand.New(rand.NewPCG(seed, 1996))
 		e := benchEngine(seed, 0, 1, 1, 12, 84)
-		e.shop, e.polishing = shop{pitch: 5 * inch, woodFirst: true}, 400_000_000
+		e.shop, e.polishing = shop{woodFirst: true}, 400_000_000
 		e.stock.boards = nil
 		runs := benchRuns(0, 0)[:20]
 		for i := range runs {

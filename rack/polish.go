@@ -74,8 +74,8 @@ func (g *ledger) choose(bad int) []int {
 }
 
 // jointsOf are the joints of all runs but those left out, by strip.
-func jointsOf(fs []filled, out map[int]bool) map[tape.Length][]tape.Length {
-	joints := map[tape.Length][]tape.Length{}
+func jointsOf(fs []filled, out map[int]bool) map[int][]tape.Length {
+	joints := map[int][]tape.Length{}
 	for i, f := range fs {
 		if out[i] || !f.ok {
 			continue
@@ -86,9 +86,9 @@ func jointsOf(fs []filled, out map[int]bool) map[tape.Length][]tape.Length {
 }
 
 // around are the joints of the strips on both sides of a run.
-func (e *engine) around(r run, joints map[tape.Length][]tape.Length) behind {
-	both := func(k tape.Length) []tape.Length {
-		at := slices.Concat(within(joints[r.level-k*e.pitch], r), within(joints[r.level+k*e.pitch], r))
+func (e *engine) around(r run, joints map[int][]tape.Length) behind {
+	both := func(k int) []tape.Length {
+		at := slices.Concat(within(joints[r.level-k], r), within(joints[r.level+k], r))
 		slices.Sort(at)
 		return at
 	}
@@ -96,7 +96,7 @@ func (e *engine) around(r run, joints map[tape.Length][]tape.Length) behind {
 }
 
 // joined is what the joints of a filled run cost against both sides.
-func (e *engine) joined(f filled, joints map[tape.Length][]tape.Length) int64 {
+func (e *engine) joined(f filled, joints map[int][]tape.Length) int64 {
 	if !f.ok {
 		return 0
 	}
@@ -154,7 +154,7 @@ func (g *ledger) reopen(open []int) (took, better bool) {
 }
 
 // better takes the newly filled runs over if they are worth more.
-func (g *ledger) better(open, near []int, next map[int]filled, joints map[tape.Length][]tape.Length, p pile, have tape.Length, before worth) (took, better bool) {
+func (g *ledger) better(open, near []int, next map[int]filled, joints map[int][]tape.Length, p pile, have tape.Length, before worth) (took, better bool) {
 	var after worth
 	for _, i := range near {
 		f, ok := next[i]

@@ -64,7 +64,7 @@ func newEngine(ctx context.Context, a Ask, ls []tape.Length) *engine {
 		shop: shop{
 			blade: a.Limits.Kerf.Value, shortest: a.Limits.ShortestPiece.Value,
 			jointMin: a.Limits.JointMin.Value, preferred: max(a.Limits.JointPreferred.Value, a.Limits.JointMin.Value),
-			tongue: a.Boards.EndTongue, pitch: a.Fields[0].Layout.Pitch, woodFirst: a.WoodFirst,
+			tongue: a.Boards.EndTongue, woodFirst: a.WoodFirst,
 		},
 	}
 	if e.budget == 0 {
@@ -112,7 +112,7 @@ func (e *engine) oriented(fields []row.Field) []run {
 		f := fields[o.Field]
 		r := f.Layout.Runs[o.Run]
 		v := e.doubted(orient(r, len(runs), e.signOf(r.Ahead)))
-		v.field, v.level, v.alone = o.Field, r.Low+tape.Length(o.Field)*farApart, f.Kind != lay.Field
+		v.field, v.level, v.alone = o.Field, f.Layout.Courses().Row(r.Low)+o.Field*farApart, f.Kind != lay.Field
 		v.start = r.Row == f.Layout.StartRow || r.Row == f.Layout.StartRow+r.Ahead
 		runs = append(runs, v)
 	}
@@ -174,7 +174,7 @@ func unfilled(fs []filled) int {
 
 // measured notes the joint distance that each run keeps.
 func (e *engine) measured(fs []filled) []filled {
-	joints := map[tape.Length][]tape.Length{}
+	joints := map[int][]tape.Length{}
 	for i := range fs {
 		f := &fs[i]
 		f.least = e.jointMin
@@ -190,7 +190,7 @@ func (e *engine) measured(fs []filled) []filled {
 func (e *engine) greedy(runs []run) []filled {
 	p := e.stock.clone()
 	e.share = newShares(p.boards)
-	joints := map[tape.Length][]tape.Length{} // by the low line of the strip
+	joints := map[int][]tape.Length{} // by the level of the strip
 	out := make([]filled, len(runs))
 	e.reserve(runs, &p)
 	e.chain = newChain(runs, p.boards, e.shop, e.unit)
@@ -239,7 +239,7 @@ func (e *engine) polishFields(fs []filled) []filled {
 }
 
 // noted adds the joints of a filled run to those of its strip.
-func (f filled) noted(joints map[tape.Length][]tape.Length) {
+func (f filled) noted(joints map[int][]tape.Length) {
 	at := joints[f.level]
 	for _, q := range f.pieces[1:] {
 		at = append(at, f.sign*q.start)

@@ -21,13 +21,13 @@ func tinyFloor(t *rapid.T) (*engine, []run) {
 	n := rapid.IntRange(1, tinyRuns).Draw(t, "runs")
 	play := tape.Length(rapid.IntRange(0, 1).Draw(t, "play")) * inch
 	e := &engine{ctx: context.Background(), rng: rand.New(rand.NewPCG(1, 2)), budget: 50_000_000, unit: inch,
-		shop: shop{blade: inch, shortest: 8 * inch, jointMin: 6 * inch, preferred: 8 * inch, pitch: 5 * inch}}
+		shop: shop{blade: inch, shortest: 8 * inch, jointMin: 6 * inch, preferred: 8 * inch}}
 	var runs []run
 	var need tape.Length
 	for i := range n {
 		l := tape.Length(rapid.IntRange(9, 50).Draw(t, "run")) * inch
 		need += l
-		r := run{Run: row.Run{Low: tape.Length(i) * 5 * inch}, index: i, sign: 1, level: tape.Length(i) * 5 * inch, nearReach: 0, nearNeed: play, farNeed: l - play, farReach: l}
+		r := run{Run: row.Run{Low: tape.Length(i) * 5 * inch}, index: i, sign: 1, level: i, nearReach: 0, nearNeed: play, farNeed: l - play, farReach: l}
 		r.nearCut = rapid.IntRange(0, 9).Draw(t, "near") == 0
 		r.farCut = rapid.IntRange(0, 9).Draw(t, "far") == 0
 		r.exact()

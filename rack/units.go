@@ -13,7 +13,7 @@ type run struct {
 	row.Run
 	index int         // of all runs
 	field int         // which field it lies in
-	level tape.Length // the low line of its strip, those of other fields far off
+	level int         // of its strip, counted across the rows; those of other fields far off
 	alone bool        // a header: whole boards, no offcuts of others and none for others
 	sign  tape.Length // 1: racked from left to right, -1: from right to left
 	// nearReach <= nearNeed <= farNeed <= farReach: the faces lie between.

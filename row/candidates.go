@@ -363,8 +363,8 @@ func (c Candidate) differs(d Candidate) bool {
 // the wider narrowest rip, fewer rows.
 func (c Candidate) betterThan(d Candidate, lim limits.Limits) bool {
 	x, y := c.Score, d.Score
-	if a, b := x.Narrowest >= lim.NarrowestRip.Value, y.Narrowest >= lim.NarrowestRip.Value; a != b {
-		return a
+	if a, b := c.sliver(lim), d.sliver(lim); a != b {
+		return b
 	}
 	if a, b := x.Joists == AlongJoists, y.Joists == AlongJoists; a != b {
 		return b
@@ -379,6 +379,16 @@ func (c Candidate) betterThan(d Candidate, lim limits.Limits) bool {
 		return x.Narrowest > y.Narrowest
 	}
 	return x.Runs < y.Runs
+}
+
+// sliver tells whether some rip is under the limit of its board.
+func (c Candidate) sliver(lim limits.Limits) bool {
+	for _, f := range c.Fields {
+		if slices.ContainsFunc(f.Layout.Rips, func(r Rip) bool { return r.Narrowest < r.Limit }) {
+			return true
+		}
+	}
+	return false
 }
 
 func (s Score) shown() int {

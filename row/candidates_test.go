@@ -80,7 +80,7 @@ func TestCandidatesAreComparable(t *testing.T) {
 			t.Errorf("%s: %s, through %v", c.Name, c.Score.Joists, c.Score.Through)
 		}
 		lim := limits.Default(in(5), in(0.75))
-		p := newProblem(c.Aligned, in(5), lim)
+		p := newProblem(c.Aligned, []tape.Length{in(5)}, lim)
 		for o := tape.Length(0); o < in(5); o += tape.SixtyFourth {
 			if s := p.at(o); s.narrowest(in(5)) > c.Score.Narrowest {
 				t.Fatalf("%s: offset %v leaves %v, chosen %v", c.Name, o, s.narrowest(in(5)), c.Score.Narrowest)

@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"strake/floor"
+	"strake/lay"
 	"strake/limits"
 	"strake/plane"
 	"strake/tape"
@@ -124,54 +125,81 @@ func (e *edge) meet(a floor.Aligned) {
 func (e edge) notches(lim limits.Limits) bool { return e.whole < lim.ShortestPiece.Value }
 
 // closing tells whether one rip can close the edge its whole length: its
-// slant, less its play, is under the pitch less the narrowest rip.
-func (e edge) closing(pitch tape.Length, lim limits.Limits) bool {
-	return e.slant-e.play < pitch-lim.NarrowestRip.Value
+// slant, less its play, is under the row width less the narrowest rip. Of
+// several widths the widest is asked: the start line can put it there.
+func (e edge) closing(widest tape.Length, lim limits.Limits) bool {
+	return e.slant-e.play < widest-lim.NarrowestRip.Value
 }
 
-// rip is the narrowest width of the row against the edge when a row line lies
-// at offset: the pitch when a line lies in the play, so that a full board
-// closes it; 0 when the row runs out to a point.
-func (e edge) rip(offset, pitch tape.Length) tape.Length {
-	var past tape.Length // from need to the next row line inside the floor
+// row is the row against the edge: the one that holds need, which with the
+// floor above lies above its low line or on it.
+func (e edge) row(c lay.Courses) int {
 	if e.above {
-		past = mod(offset-e.need, pitch)
-	} else {
-		past = mod(e.need-offset, pitch)
+		return c.Row(e.need)
 	}
-	if past == 0 {
-		past = pitch
-	}
-	spare := e.need - e.reach
+	return c.Row(e.need - 1)
+}
+
+// rip is the narrowest that the row against the edge is: its whole width when
+// a line lies in the play, so that a full board closes it; 0 when the row runs
+// out to a point.
+func (e edge) rip(c lay.Courses) tape.Length {
+	n := e.row(c)
+	left := c.Line(n+1) - e.reach
 	if !e.above {
-		spare = -spare
+		left = e.reach - c.Line(n)
 	}
-	return min(pitch, max(0, past+spare))
+	return min(c.Width(n), max(0, left))
 }
 
 // under is the length of the edge, along the rows, where its row is narrower
-// than limit.
-func (e edge) under(offset, pitch, limit tape.Length) tape.Length {
+// than the limit of its width.
+func (e edge) under(c lay.Courses, limits []tape.Length) tape.Length {
 	if e.high == e.low {
-		if w := e.rip(offset, pitch); w < limit {
+		if e.rip(c) < limits[index(e.row(c), len(limits))] {
 			return e.run
 		}
 		return 0
 	}
-	// The width at height y is the distance to the next row line inside.
-	count := func(y tape.Length) tape.Length { // of heights up to y that are too near their line
-		if !e.above {
-			y = -y
-		}
-		d := y - offset
-		if !e.above {
-			d = y + offset
-		}
-		turns, rest := (d-mod(d, pitch))/pitch, mod(d, pitch)
-		return turns*limit + max(0, rest-(pitch-limit))
+	low, high := e.low, e.high
+	if !e.above { // seen from the other side, rows and edge upside down
+		low, high = -high, -low
+		c, limits = upsideDown(c), slices.Clone(limits)
+		slices.Reverse(limits)
 	}
-	n := (count(e.high) - count(e.low)).Abs()
+	n := narrowUpTo(high, c, limits) - narrowUpTo(low, c, limits)
 	return tape.Length(float64(float64(n) / float64(e.high-e.low) * float64(e.run)))
+}
+
+// narrowUpTo counts the heights up to y, from a line far below, at which less
+// than the limit of its row is left up to the next line.
+func narrowUpTo(y tape.Length, c lay.Courses, limits []tape.Length) tape.Length {
+	var all tape.Length
+	for _, l := range limits {
+		all += l
+	}
+	n := c.Row(y)
+	k := index(n, len(limits))
+	sum := tape.Length((n-k)/len(limits)) * all
+	for _, l := range limits[:k] {
+		sum += l
+	}
+	return sum + max(0, y-c.Line(n)-(c.Width(n)-limits[k]))
+}
+
+// upsideDown is the lines at -Y of those given.
+func upsideDown(c lay.Courses) lay.Courses {
+	out := lay.Courses{Offset: -c.Offset, Widths: slices.Clone(c.Widths)}
+	slices.Reverse(out.Widths)
+	return out
+}
+
+// index is the place of row n in a pattern of so many.
+func index(n, rows int) int {
+	if n %= rows; n < 0 {
+		n += rows
+	}
+	return n
 }
 
 // mod is a modulo m, never negative.

@@ -114,7 +114,7 @@ func (s *split) bestLine(in depth, group int, to tape.Length) tape.Length {
 		return low + (high-low)/2
 	}
 	al := trial.In(in.dir)
-	p := newProblem(al, s.Pitch, s.Limits)
+	p := newProblem(al, s.widths(), s.Limits)
 	p.closing = slices.DeleteFunc(p.closing, func(e edge) bool { return al.Edges[e.index].Kind == floor.Meeting })
 	return p.lineIn(low, high)
 }
@@ -124,8 +124,9 @@ func (s *split) bestLine(in depth, group int, to tape.Length) tape.Length {
 func (p problem) lineIn(low, high tape.Length) tape.Length {
 	mid := low + (high-low)/2
 	best, s := mid, p.at(mid)
-	for _, c := range append(p.candidates(), mod(low, p.pitch), mod(high, p.pitch)) {
-		for y := low + mod(c-low, p.pitch); y <= high; y += p.pitch {
+	period := p.lines(0).Period()
+	for _, c := range append(p.candidates(), p.of(low), p.of(high)) {
+		for y := low + p.of(c-low); y <= high; y += period {
 			t := p.at(y)
 			if t.better(s) || !s.better(t) && (y-mid).Abs() < (best-mid).Abs() {
 				best, s = y, t

@@ -2,19 +2,20 @@ package row
 
 import (
 	"strake/floor"
+	"strake/lay"
 	"strake/plane"
 	"strake/tape"
 )
 
-// lines are the row lines: offset and every pitch from it.
-type lines struct{ offset, pitch tape.Length }
+// lines are the row lines.
+type lines struct{ lay.Courses }
 
 // from is the first row line at or above y (s 1), or at or below it (s -1).
 func (l lines) from(y tape.Length, s int) tape.Length {
 	if s > 0 {
-		return y + mod(l.offset-y, l.pitch)
+		return l.Above(y)
 	}
-	return y - mod(y-l.offset, l.pitch)
+	return l.Below(y)
 }
 
 // face is what boards are to fill: Reach, with every edge beside the rows made

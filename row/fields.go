@@ -34,15 +34,22 @@ type Field struct {
 
 // Place is where rows are laid out, and how.
 type Place struct {
-	Floor  floor.Floor
-	Built  room.Built
-	Trim   floor.Trim
-	Pitch  tape.Length
-	Face   tape.Length // a header is so wide
-	Limits limits.Limits
-	Wishes Wishes
-	Style  tape.Style
+	Floor floor.Floor
+	Built room.Built
+	Trim  floor.Trim
+	Pitch tape.Length
+	Face  tape.Length // a header is so wide
+	// Pattern is the widths of the rows in turn, over and over; none: all are
+	// Pitch. Fields that part at doorways, headers and frames are for rows of
+	// one width.
+	Pattern []tape.Length
+	Limits  limits.Limits
+	Wishes  Wishes
+	Style   tape.Style
 }
+
+// widths are those of the rows, over and over.
+func (p Place) widths() []tape.Length { return lay.CoursesOf(0, p.Pitch, p.Pattern).Widths }
 
 // Fields lays out all rows: one field for the whole floor, or several where
 // the wishes part it at doorways. The first is the one that gives the floor
@@ -60,7 +67,7 @@ func (p Place) fields(d plane.Dir, from basis, fs []finding.Finding) []Field {
 		g := groupsOf(p.Built, changes)
 		frames := p.frames()
 		if len(g.rooms) < 2 && len(frames) == 0 {
-			l, a := layRows(p.Floor, p.Built, d, from, p.Pitch, p.Limits, p.Wishes, p.Style)
+			l, a := layRows(p.Floor, p.Built, d, from, p.widths(), p.Limits, p.Wishes, p.Style)
 			l.Findings = append(fs, l.Findings...)
 			return []Field{{Kind: lay.Field, Layout: l, Part: a, Aligned: a}}
 		}

@@ -35,13 +35,15 @@ func (l *Layout) grid(a floor.Aligned) grid {
 		byLow[r.Low] = append(byLow[r.Low], i)
 	}
 	lo, hi := a.Bare.Box()
-	low := lo.Y - mod(lo.Y-l.Offset, l.Pitch)
+	c := l.Courses()
+	n := c.Row(lo.Y)
 	if len(l.Runs) > 0 {
-		low = min(low, l.Runs[0].Low)
+		n = min(n, c.Row(l.Runs[0].Low))
 		hi.Y = max(hi.Y, l.Runs[len(l.Runs)-1].High)
 	}
-	for ; low < hi.Y; low += l.Pitch {
-		g.strip(strip(a.Bare, low, low+l.Pitch).Parts(), low, low+l.Pitch, byLow[low], l.Runs)
+	for ; c.Line(n) < hi.Y; n++ {
+		low, high := c.Line(n), c.Line(n+1)
+		g.strip(strip(a.Bare, low, high).Parts(), low, high, byLow[low], l.Runs)
 	}
 	g.touch(l.Runs)
 	return g

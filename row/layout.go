@@ -17,11 +17,12 @@ import (
 // Layout is the rows of a floor before any board is chosen.
 type Layout struct {
 	Dir      plane.Dir
-	Why      string    // in words: why this direction and this start
-	Along    room.Wall // the wall that gave the direction
-	Across   bool      // the rows run square to it
-	Pitch    tape.Length
-	Offset   tape.Length // Y of a row line; the others are whole pitches away
+	Why      string        // in words: why this direction and this start
+	Along    room.Wall     // the wall that gave the direction
+	Across   bool          // the rows run square to it
+	Pitch    tape.Length   // what a row takes up; of several widths the widest
+	Offset   tape.Length   // Y of a row line; the others are whole pitches away
+	Pattern  []tape.Length // widths of the rows, over and over from Offset on; empty: all are Pitch
 	Rows     int
 	Pin      string       // the pin that fixed the offset; empty: it is the best there is
 	Pins     []lay.Pin    // all of the job's
@@ -45,7 +46,9 @@ type Rip struct {
 	Wall        room.Wall // it lies along, counter-clockwise; empty: none
 	Row         int
 	Above       bool        // the floor lies above the edge: a starter rip, else a closing one
-	Left, Right tape.Length // width at its two ends; both the pitch: a full board
+	Width       tape.Length // of a full board of its row
+	Limit       tape.Length // the narrowest that such a board may be ripped to
+	Left, Right tape.Length // width at its two ends; both Width: a full board
 	Narrowest   tape.Length
 	Neck        tape.Length // the narrowest that its row is anywhere beside it, other edges counted
 	Bow         tape.Length // how far the edge strays from a straight line: to be scribed, or taken up by the play
@@ -74,6 +77,12 @@ type Run struct {
 	Ahead   int  // 1: its tongues face +Y, -1: -Y
 	First   bool // it has none to go on from: it is set to a line
 }
+
+// Courses are the lines between the rows.
+func (l Layout) Courses() lay.Courses { return lay.CoursesOf(l.Offset, l.Pitch, l.Pattern) }
+
+// Full tells whether the row along the edge is a full board.
+func (r Rip) Full() bool { return r.Left == r.Width && r.Right == r.Width }
 
 // Length is the longest that the faces of a run may be.
 func (r Run) Length() tape.Length { return r.Right.Reach - r.Left.Reach }

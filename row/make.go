@@ -2,6 +2,7 @@ package row
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"strake/finding"
@@ -18,27 +19,30 @@ import (
 // from which racking and the checker start too.
 func Make(f floor.Floor, b room.Built, pitch tape.Length, lim limits.Limits, w Wishes, style tape.Style) (Layout, floor.Aligned) {
 	d, from, fs := direction(b, w)
-	l, a := layRows(f, b, d, from, pitch, lim, w, style)
+	l, a := layRows(f, b, d, from, []tape.Length{pitch}, lim, w, style)
 	l.Findings = append(fs, l.Findings...)
 	return l, a
 }
 
-// layRows is Make for one direction.
-func layRows(f floor.Floor, b room.Built, d plane.Dir, from basis, pitch tape.Length, lim limits.Limits, w Wishes, style tape.Style) (Layout, floor.Aligned) {
+// layRows is Make for one direction, with rows of these widths in turn.
+func layRows(f floor.Floor, b room.Built, d plane.Dir, from basis, widths []tape.Length, lim limits.Limits, w Wishes, style tape.Style) (Layout, floor.Aligned) {
 	a := f.In(d)
-	l := Layout{Dir: d, Why: from.why, Along: from.wall, Across: from.across, Pitch: pitch}
+	l := Layout{Dir: d, Why: from.why, Along: from.wall, Across: from.across, Pitch: slices.Max(widths)}
+	if len(widths) > 1 {
+		l.Pattern = widths
+	}
 	if len(a.Need) == 0 {
 		l.Findings = append(l.Findings, finding.Finding{Level: finding.Stop, Rule: "rows",
 			Measured: "nothing is left to board inside the gaps", Limit: "least gap " + style.Of(lim.GapLeast.Value),
 			Do: "Check the readings, or enter a smaller gap if the maker allows it."})
 		return l, a
 	}
-	p := newProblem(a, pitch, lim)
+	p := newProblem(a, widths, lim)
 	offset, s := p.best()
 	offset, s, fs := p.wished(offset, s, a, b, w, style)
 	if w.Line != nil {
-		offset = mod(a.Dir.ToRow(*w.Line).Y, pitch)
-		s, fs = p.at(offset), nil
+		offset, s = p.bestOf(p.through(a.Dir.ToRow(*w.Line).Y))
+		fs = nil
 	}
 	at, by, more := p.pinned(w.Pins, a, style)
 	if by.Kind != "" && w.Line == nil {
@@ -47,8 +51,8 @@ func layRows(f floor.Floor, b room.Built, d plane.Dir, from basis, pitch tape.Le
 	}
 	l.Findings = append(append(l.Findings, fs...), more...)
 	l.Offset, l.Pins = offset, w.Pins
-	l.Face = face(a, lines{offset, pitch})
-	l.Runs = runs(a, l.Face, offset, pitch, lim.ShortestPiece.Value)
+	l.Face = face(a, lines{l.Courses()})
+	l.Runs = runs(a, l.Face, l.Courses(), lim.ShortestPiece.Value)
 	if n := len(l.Runs); n > 0 {
 		l.Rows = l.Runs[n-1].Row
 	}
@@ -65,7 +69,7 @@ func layRows(f floor.Floor, b room.Built, d plane.Dir, from basis, pitch tape.Le
 	l.odd(p, a)
 	fine := style
 	fine.Step = style.Step / 2 // as rips are told
-	l.Why += fmt.Sprintf("; narrowest rip at a closing edge %s", fine.Of(s.narrowest(pitch)))
+	l.Why += "; narrowest rip at a closing edge " + s.tell(l.Pitch, fine)
 	l.Findings = append(l.Findings, l.sliverFindings(lim, style)...)
 	return l, a
 }
@@ -73,12 +77,13 @@ func layRows(f floor.Floor, b room.Built, d plane.Dir, from basis, pitch tape.Le
 // wished is the offset with a row edge on the wished corner, or with a full
 // board at the wished edge, where that makes no rip too narrow.
 func (p problem) wished(best tape.Length, s score, a floor.Aligned, b room.Built, w Wishes, style tape.Style) (tape.Length, score, []finding.Finding) {
-	f := finding.Finding{Rule: "row edge on a corner", Where: "corner " + w.EdgeOn, Limit: "at least " + style.Of(p.limit)}
+	f := finding.Finding{Rule: "row edge on a corner", Where: "corner " + w.EdgeOn, Limit: "at least " + style.Of(slices.Max(p.limits))}
 	at, ok := b.At[w.EdgeOn]
-	y := mod(a.Dir.ToRow(at).Y, p.pitch)
+	offsets := p.through(a.Dir.ToRow(at).Y)
 	if !ok && w.FullAt != "" {
 		f.Rule, f.Where = "full board at an edge", w.FullAt
-		y, ok = p.offsetOf(lay.Pin{Kind: lay.PinFull, Where: w.FullAt, Width: p.pitch}, a)
+		offsets = p.offsetsOf(lay.Pin{Kind: lay.PinFull, Where: w.FullAt}, a)
+		ok = len(offsets) > 0
 		if !ok {
 			f.Level, f.Measured, f.Do = finding.Warn, "no row closes against it in this direction", "Name an edge that lies beside the rows, or wish for another direction."
 			return best, s, []finding.Finding{f}
@@ -87,9 +92,9 @@ func (p problem) wished(best tape.Length, s score, a floor.Aligned, b room.Built
 	if !ok {
 		return best, s, nil
 	}
-	t := p.at(y)
-	f.Measured = "narrowest rip " + style.Of(t.narrowest(p.pitch))
-	if t.narrowest(p.pitch) >= min(p.limit, s.narrowest(p.pitch)) {
+	y, t := p.bestOf(offsets)
+	f.Measured = "narrowest rip " + t.tell(p.widest(), style)
+	if !t.sliver() || !s.spares(t) {
 		f.Level, f.Do = finding.Note, "The wish is kept."
 		return y, t, []finding.Finding{f}
 	}
@@ -100,11 +105,12 @@ func (p problem) wished(best tape.Length, s score, a floor.Aligned, b room.Built
 // rips reads the rip at each closing edge off the offset.
 func (l *Layout) rips(p problem, a floor.Aligned, f floor.Floor) {
 	for _, e := range p.closing {
+		is := p.rip(e, l.Courses())
 		r := Rip{Edge: a.Edges[e.index].Name, Index: e.index, Kind: a.Edges[e.index].Kind, Wall: f.Edges[e.index].Wall,
-			Above: e.above, Narrowest: e.rip(l.Offset, l.Pitch), Bow: e.bow}
+			Above: e.above, Width: is.of, Limit: is.limit, Narrowest: is.left, Bow: e.bow}
 		r.Left, r.Right = r.Narrowest, r.Narrowest
 		if spread := e.slant - e.play; spread > 0 { // a taper: the other end is wider by what play does not take up
-			wide := min(l.Pitch, r.Narrowest+e.high-e.low)
+			wide := min(r.Width, r.Narrowest+e.high-e.low)
 			rises := (a.Edges[e.index].To.Y > a.Edges[e.index].From.Y) == (a.Edges[e.index].To.X > a.Edges[e.index].From.X)
 			if rises == e.above {
 				r.Left = wide
@@ -130,7 +136,7 @@ func (l *Layout) rowAt(e edge) int {
 
 func (l *Layout) odd(p problem, a floor.Aligned) {
 	for _, e := range p.odd {
-		l.Odd = append(l.Odd, Odd{Edge: a.Edges[e.index].Name, Index: e.index, Under: e.under(l.Offset, l.Pitch, p.limit)})
+		l.Odd = append(l.Odd, Odd{Edge: a.Edges[e.index].Name, Index: e.index, Under: e.under(l.Courses(), p.limits)})
 	}
 }
 
@@ -141,13 +147,13 @@ func (l *Layout) sliverFindings(lim limits.Limits, style tape.Style) []finding.F
 	fine := style
 	fine.Step = style.Step / 2
 	var slivers []string
-	var least tape.Length
+	var least Rip
 	for _, r := range l.Rips {
-		if r.Narrowest >= lim.NarrowestRip.Value {
+		if r.Narrowest >= r.Limit {
 			continue
 		}
-		if slivers == nil || r.Narrowest < least {
-			least = r.Narrowest
+		if slivers == nil || r.Narrowest < least.Narrowest {
+			least = r
 		}
 		slivers = append(slivers, r.Edge)
 	}
@@ -157,7 +163,7 @@ func (l *Layout) sliverFindings(lim limits.Limits, style tape.Style) []finding.F
 			do = "The pin \"" + l.Pin + "\" is kept as the job asks. Take it out, and the best start line is used."
 		}
 		out = append(out, finding.Finding{Level: finding.Warn, Rule: "narrowest rip", Where: strings.Join(slivers, ", "),
-			Measured: fine.Of(least), Limit: "at least " + fine.Of(lim.NarrowestRip.Value), Source: lim.NarrowestRip.Source, Do: do})
+			Measured: fine.Of(least.Narrowest), Limit: "at least " + fine.Of(least.Limit), Source: lim.NarrowestRip.Source, Do: do})
 	}
 	for _, o := range l.Odd {
 		if o.Under > 0 {
@@ -177,7 +183,7 @@ func (l *Layout) neck(r Rip, e edge, a floor.Aligned) tape.Length {
 			from, to = min(from, g.From.X, g.To.X), max(to, g.From.X, g.To.X)
 		}
 	}
-	least := l.Pitch
+	least := r.Width
 	for _, run := range l.Runs {
 		if run.Row != r.Row {
 			continue

@@ -100,7 +100,8 @@ func TestOffsetAgainstBruteForce(t *testing.T) {
 		length := func(lo, hi int) *rapid.Generator[tape.Length] {
 			return rapid.Custom(func(t *rapid.T) tape.Length { return tape.Length(rapid.IntRange(lo, hi).Draw(t, "l")) })
 		}
-		p := problem{pitch: length(40, 220).Draw(t, "pitch"), limit: 20}
+		pitch := length(40, 220).Draw(t, "pitch")
+		p := problem{widths: []tape.Length{pitch}, limits: []tape.Length{20}}
 		for range rapid.IntRange(1, 7).Draw(t, "edges") {
 			reach := length(-900, 900).Draw(t, "reach")
 			spare := length(-30, 40).Draw(t, "spare")
@@ -113,9 +114,9 @@ func TestOffsetAgainstBruteForce(t *testing.T) {
 			p.corners = append(p.corners, e.reach, e.need)
 		}
 		_, s := p.best()
-		for o := range p.pitch { // every tick: these lengths are small
-			if brute(p, o) > s.narrowest(p.pitch) {
-				t.Fatalf("offset %d leaves %d, chosen leaves %d", o, brute(p, o), s.narrowest(p.pitch))
+		for o := range pitch { // every tick: these lengths are small
+			if brute(p, o) > s.narrowest(pitch) {
+				t.Fatalf("offset %d leaves %d, chosen leaves %d", o, brute(p, o), s.narrowest(pitch))
 			}
 		}
 	})
@@ -124,7 +125,8 @@ func TestOffsetAgainstBruteForce(t *testing.T) {
 // brute is the narrowest rip at an offset found by looking at the row lines
 // one by one, without the closed form.
 func brute(p problem, offset tape.Length) tape.Length {
-	worst := p.pitch
+	pitch := p.widths[0]
+	worst := pitch
 	for _, e := range p.closing {
 		sign := tape.Length(1)
 		if !e.above {
@@ -134,10 +136,10 @@ func brute(p problem, offset tape.Length) tape.Length {
 		for k := tape.Length(-60); k <= 60; k++ {
 			// The first row that Need asks for: between line and line+pitch,
 			// seen from the wall inwards.
-			line := sign*(offset+k*p.pitch) - 0
+			line := sign*(offset+k*pitch) - 0
 			need, reach := sign*e.need, sign*e.reach
-			if line <= need && need < line+p.pitch {
-				best = max(0, line+p.pitch-max(line, reach))
+			if line <= need && need < line+pitch {
+				best = max(0, line+pitch-max(line, reach))
 			}
 		}
 		worst = min(worst, best)
@@ -151,12 +153,12 @@ func brute(p problem, offset tape.Length) tape.Length {
 func TestGapDecidesTheLastRip(t *testing.T) {
 	for gap, want := range map[float64]float64{0: 1.875, 0.25: 1.375, 0.375: 1.125, 0.5: 0.875, 0.75: 0.375} {
 		low, high := in(gap), in(113.5)-in(gap)
-		p := problem{pitch: in(2.375), low: low, high: high, closing: []edge{
+		p := problem{widths: []tape.Length{in(2.375)}, limits: []tape.Length{in(1)}, low: low, high: high, closing: []edge{
 			{above: true, reach: low, need: low, low: low, high: low},
 			{reach: high, need: high, low: high, high: high},
 		}}
 		s := p.at(low)
-		if s.rows != 48 || s.rips[0] != in(want) || s.rips[1] != in(2.375) {
+		if s.rows != 48 || s.rips[0].left != in(want) || s.rips[1].left != in(2.375) {
 			t.Errorf("gap %g: %d rows, rips %v, want 48 and %g in", gap, s.rows, s.rips, want)
 		}
 	}

@@ -10,38 +10,62 @@ import (
 )
 
 // pinned is the offset that the pins of a job leave, if any of them binds it:
-// a row line on a place, or a rip of a width at an edge. A second one that
-// wants another offset is reported and not kept.
+// a row line on a place, or a rip of a width at an edge. Where the pattern of
+// the rows leaves several it is the best of them. A second pin that wants
+// another offset is reported and not kept.
 func (p problem) pinned(pins []lay.Pin, a floor.Aligned, style tape.Style) (offset tape.Length, by lay.Pin, fs []finding.Finding) {
+	var left []tape.Length
 	for _, pin := range pins {
-		at, ok := p.offsetOf(pin, a)
+		at := p.offsetsOf(pin, a)
 		switch {
-		case !ok && pin.Kind.BindsOffset():
+		case len(at) == 0 && pin.Kind.BindsOffset():
 			fs = append(fs, finding.Finding{Level: finding.Warn, Rule: "pin", Where: pin.String(), Measured: "no row closes against it in this direction",
 				Do: "Pin an edge that lies beside the rows, or the direction too."})
-		case !ok:
+		case len(at) == 0:
 		case by.Kind == "":
-			offset, by = at, pin
-		case apart(at, offset, p.pitch) > tape.Tick:
+			left, by = at, pin
+		default:
+			if both := p.near(left, at); len(both) > 0 {
+				left = both
+				continue
+			}
 			fs = append(fs, finding.Finding{Level: finding.Warn, Rule: "pin", Where: pin.String(),
-				Measured: "its row lines lie " + style.Of(apart(at, offset, p.pitch)) + " from those of: " + by.String(),
+				Measured: "its row lines lie " + style.Of(p.between(left, at)) + " from those of: " + by.String(),
 				Do:       "Both cannot hold: the first is kept. Take one of them out."})
 		}
 	}
+	offset, _ = p.bestOf(left)
 	return offset, by, fs
 }
 
-// apart is how far two offsets lie apart, round one pitch.
-func apart(a, b, pitch tape.Length) tape.Length {
-	d := mod(a-b, pitch)
-	return min(d, pitch-d)
+// near are those of some offsets that lie within a tick of one of others.
+func (p problem) near(some, others []tape.Length) []tape.Length {
+	var out []tape.Length
+	for _, o := range some {
+		if p.between([]tape.Length{o}, others) <= tape.Tick {
+			out = append(out, o)
+		}
+	}
+	return out
 }
 
-// offsetOf is the offset that a pin asks for; false when it binds none.
-func (p problem) offsetOf(pin lay.Pin, a floor.Aligned) (tape.Length, bool) {
+// between is how far two lots of offsets lie apart, round the period of the
+// pattern.
+func (p problem) between(some, others []tape.Length) tape.Length {
+	least := tape.Longest
+	for _, a := range some {
+		for _, b := range others {
+			least = min(least, p.of(a-b), p.of(b-a))
+		}
+	}
+	return least
+}
+
+// offsetsOf are the offsets that a pin leaves; none when it binds none.
+func (p problem) offsetsOf(pin lay.Pin, a floor.Aligned) []tape.Length {
 	switch pin.Kind {
 	case lay.PinEdge, lay.PinSpline:
-		return mod(a.Dir.ToRow(pin.At).Y, p.pitch), true
+		return p.through(a.Dir.ToRow(pin.At).Y)
 	case lay.PinRip, lay.PinFull:
 		best := -1
 		for i, e := range p.closing {
@@ -50,23 +74,32 @@ func (p problem) offsetOf(pin lay.Pin, a floor.Aligned) (tape.Length, bool) {
 			}
 		}
 		if best < 0 {
-			return 0, false
+			return nil
 		}
-		return mod(p.closing[best].lineFor(pin.Width, p.pitch), p.pitch), true
+		return p.ripping(p.closing[best], pin)
 	}
-	return 0, false
+	return nil
 }
 
-// lineFor is a row line that leaves a rip of this width at an edge; a full
-// board for the pitch.
-func (e edge) lineFor(width, pitch tape.Length) tape.Length {
-	if width >= pitch {
-		width = pitch
+// ripping are the offsets that leave a rip of the pinned width at an edge, or a
+// full board: of any row that is wide enough, or of the widest.
+func (p problem) ripping(e edge, pin lay.Pin) []tape.Length {
+	c := p.lines(0)
+	var out []tape.Length
+	for k, w := range p.widths {
+		width := w
+		if least := min(pin.Width, p.widest()); pin.Kind == lay.PinRip && w < least {
+			continue
+		} else if pin.Kind == lay.PinRip {
+			width = least
+		}
+		if e.above {
+			out = append(out, p.of(e.reach+width-c.Line(k+1)))
+		} else {
+			out = append(out, p.of(e.reach-width-c.Line(k)))
+		}
 	}
-	if e.above {
-		return e.reach + width
-	}
-	return e.reach - width
+	return out
 }
 
 // pinnedStart is the row ahead of a line that a spline is pinned on; 0 when

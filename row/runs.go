@@ -12,12 +12,13 @@ import (
 // runs cuts the face into strips at the row lines and each strip into its
 // runs. What Need does not ask for is left out: a row line in the play of an
 // edge is its own end.
-func runs(a floor.Aligned, f plane.Region, offset, pitch, shortest tape.Length) []Run {
+func runs(a floor.Aligned, f plane.Region, c lay.Courses, shortest tape.Length) []Run {
 	lo, hi := f.Box()
 	var out []Run
 	row := 0
-	for y := lo.Y - mod(lo.Y-offset, pitch); y < hi.Y; y += pitch {
-		strip := stripRuns(a, f.Strip(y, y+pitch), a.Need.Strip(y, y+pitch), y, y+pitch, shortest)
+	for n := c.Row(lo.Y); c.Line(n) < hi.Y; n++ {
+		low, high := c.Line(n), c.Line(n+1)
+		strip := stripRuns(a, f.Strip(low, high), a.Need.Strip(low, high), low, high, shortest)
 		if len(strip) == 0 {
 			continue
 		}

@@ -14,10 +14,10 @@ import (
 
 // scoreOf reads off the fields what a person weighs.
 func (p Place) scoreOf(fs []Field, joists room.Wall) Score {
-	s := Score{Narrowest: p.Pitch, Joists: joistsOf(p.Built, fs[0].Layout.Dir, joists)}
+	s := Score{Narrowest: slices.Max(p.widths()), Joists: joistsOf(p.Built, fs[0].Layout.Dir, joists)}
 	for _, f := range fs {
 		if f.Kind == lay.Field {
-			s.add(f, p.Pitch, p.Wishes.Seen)
+			s.add(f, p.Wishes.Seen)
 		}
 		s.Rows += f.Layout.Rows
 		s.Runs += len(f.Layout.Runs)
@@ -31,18 +31,18 @@ func (p Place) scoreOf(fs []Field, joists room.Wall) Score {
 }
 
 // add counts one field.
-func (s *Score) add(f Field, pitch tape.Length, seen []room.Wall) {
+func (s *Score) add(f Field, seen []room.Wall) {
 	l, a := f.Layout, f.Aligned
 	for _, r := range l.Rips {
 		e := a.Edges[r.Index]
 		run := (e.To.X - e.From.X).Abs()
-		if r.Narrowest < s.Narrowest {
+		if r.Narrowest < s.Narrowest && r.Narrowest < r.Width {
 			s.Narrowest, s.At = r.Narrowest, r.Edge
 		}
-		if r.Narrowest < l.Pitch {
+		if r.Narrowest < r.Width {
 			s.Ripped += run
 		}
-		if t, ok := taperOf(r, e, run, pitch); ok {
+		if t, ok := taperOf(r, e, run); ok {
 			t.Shown = t.Shown || r.Wall != (room.Wall{}) && slices.ContainsFunc(seen, func(w room.Wall) bool { return w == r.Wall || w == (room.Wall{r.Wall[1], r.Wall[0]}) })
 			s.Tapers = append(s.Tapers, t)
 		}
@@ -92,7 +92,7 @@ const stepLength = 3 * tape.Foot
 // taperOf tells whether a rip tapers by more than a saw cut, and whether that
 // will be seen: always at what is flush (tile, stone), where it is more than
 // 1/4 in over 6 ft, or where one rip loses more than a quarter of its width.
-func taperOf(r Rip, e floor.AlignedEdge, run, pitch tape.Length) (Taper, bool) {
+func taperOf(r Rip, e floor.AlignedEdge, run tape.Length) (Taper, bool) {
 	by := (r.Left - r.Right).Abs()
 	if by < tape.Inch/32 || run == 0 {
 		return Taper{}, false
@@ -140,16 +140,25 @@ func Sensitivity(l Layout, a floor.Aligned, lim limits.Limits) []Shift {
 	if len(l.Runs) == 0 {
 		return nil
 	}
-	p := newProblem(a, l.Pitch, lim)
+	p := newProblem(a, l.Courses().Widths, lim)
 	first := l.Runs[0].High
 	var out []Shift
 	for _, e := range p.closing {
-		rows := (e.need - first) / l.Pitch // row lines between the first and this edge
+		rows := rowsBetween(l.Courses(), first, e.need) // row lines between the first and this edge
 		at := func(line, wider tape.Length) tape.Length {
-			return e.rip(l.Offset+line+rows*wider, l.Pitch)
+			return e.rip(p.lines(l.Offset + line + rows*wider))
 		}
 		out = append(out, Shift{Edge: a.Edges[e.index].Name, Row: l.rowAt(e), Rip: at(0, 0),
 			LineIn: at(lineSlip, 0), LineOut: at(-lineSlip, 0), WiderRows: at(0, pitchSlip), NarrowerRows: at(0, -pitchSlip)})
 	}
 	return out
+}
+
+// rowsBetween counts the whole rows from a line up to a height, below 0 when it
+// lies under it.
+func rowsBetween(c lay.Courses, line, y tape.Length) tape.Length {
+	if y >= line {
+		return tape.Length(c.Row(y) - c.Row(line))
+	}
+	return tape.Length(c.Row(y-1) + 1 - c.Row(line))
 }

@@ -29,7 +29,7 @@ func (s *split) fields(first int, from basis) []Field {
 			w.StartWall, w.EdgeOn, w.Pins, w.Middle = room.Wall{}, "", nil, false
 			from = basis{why: s.why[g]}
 		}
-		l, a := layRows(part, s.Built, s.dirs[g], from, s.Pitch, s.Limits, w, s.Style)
+		l, a := layRows(part, s.Built, s.dirs[g], from, s.widths(), s.Limits, w, s.Style)
 		f := Field{Kind: lay.Field, Rooms: s.names(g), Name: roomsName(s.names(g)), Layout: l, Part: a}
 		for _, h := range s.headers { // laid before what it leads to, after what it closes
 			if s.leads(h, g) {
@@ -80,7 +80,7 @@ func (s *split) frameField(f floor.Frame, g floor.FrameSide) Field {
 	k := slices.IndexFunc(s.Built.Stays, func(t room.Stay) bool { return t.Name == g.Stay })
 	part := floor.SideOf(s.Built, s.Trim, s.Limits, s.Built.Stays[k], g)
 	w := Wishes{Line: &g.Outer[0]}
-	l, a := layRows(part, s.Built, plane.DirOf(g.Outer[0], g.Outer[1]), basis{why: f.Name()}, s.Face, s.Limits, w, s.Style)
+	l, a := layRows(part, s.Built, plane.DirOf(g.Outer[0], g.Outer[1]), basis{why: f.Name()}, []tape.Length{s.Face}, s.Limits, w, s.Style)
 	return Field{Kind: lay.Frame, Name: f.Name(), Layout: l, Part: a}
 }
 
@@ -106,7 +106,7 @@ func roomsName(names []string) string {
 func (s *split) headerField(h header) Field {
 	f := floor.HeaderOf(s.Built, s.Trim, s.Limits, h.door, h.Header)
 	w := Wishes{Line: &h.Near.Start}
-	l, a := layRows(f, s.Built, h.dir, basis{why: "header in doorway " + h.door.Name}, s.Face, s.Limits, w, s.Style)
+	l, a := layRows(f, s.Built, h.dir, basis{why: "header in doorway " + h.door.Name}, []tape.Length{s.Face}, s.Limits, w, s.Style)
 	return Field{Kind: lay.Header, Name: "header in doorway " + h.door.Name, Layout: l, Part: a}
 }
 

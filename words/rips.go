@@ -6,7 +6,6 @@ import (
 
 	"strake/plan"
 	"strake/row"
-	"strake/tape"
 )
 
 // RipLine is the row along one closing edge, in words.
@@ -23,9 +22,9 @@ func Rips(p plan.Plan, s Lengths) []RipLine {
 	var out []RipLine
 	for _, f := range p.AllFields() {
 		for _, r := range f.Layout.Rips {
-			l := RipLine{r.Edge, r.Row, RipWidths(r, f.Layout.Pitch, s)}
+			l := RipLine{r.Edge, r.Row, RipWidths(r, s)}
 			for _, q := range f.Layout.Rips {
-				if q.Edge == r.Edge && q.Row == r.Row && RipWidths(q, f.Layout.Pitch, s) != l.Widths {
+				if q.Edge == r.Edge && q.Row == r.Row && RipWidths(q, s) != l.Widths {
 					l.Edge = r.Edge + ", " + stretch(f, r, s)
 					break
 				}
@@ -55,17 +54,17 @@ func stretch(p row.Field, r row.Rip, s Lengths) string {
 // RipWidths says how wide the row along a closing edge is at its two ends,
 // with two standard deviations where readings or the row width leave it in
 // doubt.
-func RipWidths(r row.Rip, pitch tape.Length, s Lengths) string {
+func RipWidths(r row.Rip, s Lengths) string {
 	doubt := ""
 	if r.SD > 0 {
 		doubt = " ± " + s.fine.Up(2*r.SD)
 	}
-	return ripWidths(r, pitch, s) + doubt
+	return ripWidths(r, s) + doubt
 }
 
-func ripWidths(r row.Rip, pitch tape.Length, s Lengths) string {
+func ripWidths(r row.Rip, s Lengths) string {
 	switch {
-	case r.Left == pitch && r.Right == pitch:
+	case r.Full():
 		return "a full board"
 	case s.Rip(r.Left) == s.Rip(r.Right):
 		return s.Rip(r.Left)

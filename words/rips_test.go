@@ -51,7 +51,7 @@ func TestRips(t *testing.T) {
 func TestRipDoubtIsRoundedUp(t *testing.T) {
 	s := In(tape.UnitInch)
 	for sd, want := range map[tape.Length]string{in / 64: `3" ± 1/32"`, in/64 + 1: `3" ± 1/16"`, in / 16: `3" ± 1/8"`, 0: `3"`} {
-		if got := RipWidths(row.Rip{Left: 3 * in, Right: 3 * in, SD: sd}, 5*in, s); got != want {
+		if got := RipWidths(row.Rip{Left: 3 * in, Right: 3 * in, SD: sd}, s); got != want {
 			t.Errorf("%v: %s, want %s", sd, got, want)
 		}
 	}
