@@ -69,6 +69,8 @@ type Boards struct {
 	Cartons    int // bought, 0 not yet
 	Lot        string
 	Currency   string
+	Widths     []Boards      // boards of several face widths: face, ten boards and lengths of each; none: all are alike
+	Pattern    []tape.Length // faces of the rows in turn, over and over; none: one is proposed from what was delivered
 }
 
 // Pitch is what a row takes up: the ten-board width over ten where measured,
