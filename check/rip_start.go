@@ -7,22 +7,38 @@ import (
 	"strake/tape"
 )
 
-// arc is the offsets, round one row width, at which the row against one edge
-// is not under the limit: from, and on for so long.
+// arc is the offsets, round the pattern of the rows once, at which the row
+// against one edge is not under the limit: from, and on for so long.
 type arc struct{ from, long tape.Length }
+
+// arcs are those of one edge: of each row of the pattern one.
+type arcs []arc
 
 // startExists tells whether some start line keeps every closing row at the
 // limit: whether the arcs of all closing edges have an offset in common. If
-// they do, one of them begins at such an offset. An exemption for want of a
+// they do, some arc begins at such an offset. An exemption for want of a
 // start line stands only where there is none.
 func (s *site) startExists(z *zone) bool {
-	arcs := s.arcs(z)
-	for _, a := range arcs {
-		in := true
-		for _, b := range arcs {
-			in = in && onward(a.from-b.from, z.Width) <= b.long
+	all := s.arcs(z)
+	round := roundOf(widthsOf(z.Zone))
+	for _, edge := range all {
+		for _, a := range edge {
+			in := true
+			for _, other := range all {
+				in = in && other.holds(a.from, round)
+			}
+			if in {
+				return true
+			}
 		}
-		if in {
+	}
+	return false
+}
+
+// holds tells whether an offset lies in one of the arcs.
+func (as arcs) holds(offset, round tape.Length) bool {
+	for _, b := range as {
+		if b.long >= 0 && onward(offset-b.from, round) <= b.long {
 			return true
 		}
 	}
@@ -38,14 +54,14 @@ func onward(d, width tape.Length) tape.Length {
 
 // arcs are those of the closing edges of a zone; edges of one bowed wall that
 // follow each other close the rows as one.
-func (s *site) arcs(z *zone) []arc {
+func (s *site) arcs(z *zone) []arcs {
 	type wall struct {
 		name  string
 		group int
 		above bool
 	}
 	done := map[wall]bool{}
-	var out []arc
+	var out []arcs
 	for _, e := range z.at.Edges {
 		w := wall{e.Name, e.Group, e.To.X > e.From.X}
 		if !e.Beside || done[w] || !s.onGrid(z, e) {
@@ -71,19 +87,43 @@ func (s *site) arcs(z *zone) []arc {
 // lineArc is the arc that a zone line beside the rows leaves: along a frame the
 // rows close as along an edge without play; where other rows end or begin a row
 // line must lie. A line to rows of the same grid leaves them all.
-func (s *site) lineArc(z *zone, e edge) (arc, bool) {
-	limit, low, high := s.lim.NarrowestRip.Value, min(e.a.Y, e.b.Y), max(e.a.Y, e.b.Y)
+func (s *site) lineArc(z *zone, e edge) (arcs, bool) {
+	low, high := min(e.a.Y, e.b.Y), max(e.a.Y, e.b.Y)
 	switch {
 	case !e.long() || z.lineLength(e) == 0:
-		return arc{}, false
+		return nil, false
 	case !s.byFrame(z, e):
-		return arc{e.a.Y, 0}, e.flat() && !s.sharesGrid(z)
-	case high-low >= z.Width-limit || (e.b.X-e.a.X).Abs() < s.lim.ShortestPiece.Value:
-		return arc{}, false
-	case e.b.X > e.a.X: // the rows lie above it
-		return arc{high + limit, low + z.Width - high - limit}, true
+		return arcs{{e.a.Y, 0}}, e.flat() && !s.sharesGrid(z)
+	case high-low >= z.Width-s.lim.NarrowestRip.Value || (e.b.X-e.a.X).Abs() < s.lim.ShortestPiece.Value:
+		return nil, false
 	}
-	return arc{high - z.Width, low - limit - high + z.Width}, true
+	return s.rowArcs(z, e.b.X > e.a.X, span{low, high}, span{low, high}), true
+}
+
+// span is how low and how high something lies.
+type span struct{ low, high tape.Length }
+
+// rowArcs are the arcs of an edge by the row that closes against it. A row of
+// the floor above the edge reaches down to the top of reach, the highest that
+// the least gap comes, and must cover down to the bottom of need, the lowest of
+// the greatest gap; below it, the other way up. A row of a width whose upper
+// line is at y is then at the limit from reach + limit on to need + width. The
+// line that the pattern is counted from lies below that by the rows between.
+func (s *site) rowArcs(z *zone, above bool, reach, need span) arcs {
+	var out arcs
+	var before tape.Length // the rows of the pattern under this one
+	for _, w := range widthsOf(z.Zone) {
+		limit := s.lim.RipFrom(w, z.Width)
+		a := arc{reach.high + limit - before - w, need.low + w - reach.high - limit}
+		if !above {
+			a = arc{need.high - w - before, reach.low - limit - need.high + w}
+		}
+		if a.long >= 0 {
+			out = append(out, a)
+		}
+		before += w
+	}
+	return out
 }
 
 // byFrame tells whether a frame lies on the other side of a zone line.
@@ -104,7 +144,7 @@ func (s *site) byFrame(z *zone, e edge) bool {
 // sharesGrid tells whether another field has the row lines of z.
 func (s *site) sharesGrid(z *zone) bool {
 	for _, o := range s.zones {
-		if o != z && o.Kind == lay.Field && o.Dir == z.Dir && o.Width == z.Width && onward(o.Offset-z.Offset, z.Width) == 0 {
+		if o != z && o.Kind == lay.Field && o.Dir == z.Dir && sameLines(o, z) {
 			return true
 		}
 	}
@@ -116,7 +156,7 @@ func (s *site) sharesGrid(z *zone) bool {
 func (s *site) onGrid(z *zone, e floor.AlignedEdge) bool {
 	all, own := true, z.inZone(e)
 	for _, o := range s.zones {
-		same := o.Kind == lay.Field && o.Dir == z.Dir && o.Width == z.Width && onward(o.Offset-z.Offset, z.Width) == 0
+		same := o.Kind == lay.Field && o.Dir == z.Dir && sameLines(o, z)
 		all = all && same
 		own = own || same && o.inZone(e)
 	}
@@ -138,12 +178,8 @@ func (z *zone) inZone(e floor.AlignedEdge) bool {
 	return false
 }
 
-// arcOf is the arc of the edges that one picks. A row of the floor above them
-// reaches down to reach (the highest that the least gap comes) and must cover
-// down to need (the lowest of the greatest gap); below them, the other way up.
-// With a row line at offset the row is at the limit from reach + limit on to
-// need + width.
-func (s *site) arcOf(z *zone, e floor.AlignedEdge, above bool, one func(int) bool) (arc, bool) {
+// arcOf are the arcs of the edges that one picks.
+func (s *site) arcOf(z *zone, e floor.AlignedEdge, above bool, one func(int) bool) (arcs, bool) {
 	low, high, whole := e.From.Y, e.From.Y, tape.Length(0)
 	for i, g := range z.at.Edges {
 		if one(i) {
@@ -151,22 +187,18 @@ func (s *site) arcOf(z *zone, e floor.AlignedEdge, above bool, one func(int) boo
 			whole += (g.To.X - g.From.X).Abs()
 		}
 	}
-	limit := s.lim.NarrowestRip.Value
-	if whole < s.lim.ShortestPiece.Value || high-low-e.Range.Play() >= z.Width-limit {
-		return arc{}, false
+	if whole < s.lim.ShortestPiece.Value || high-low-e.Range.Play() >= z.Width-s.lim.NarrowestRip.Value {
+		return nil, false
 	}
 	rLow, rHigh, okR := heights(z.at.Reach, z.at.ReachEdge, one)
 	nLow, nHigh, okN := heights(z.at.Need, z.at.NeedEdge, one)
 	if !okR {
-		return arc{}, false
+		return nil, false
 	}
 	if !okN {
 		nLow, nHigh = rLow+e.Range.Play(), rHigh-e.Range.Play()
 	}
-	if above {
-		return arc{rHigh + limit, nLow + z.Width - rHigh - limit}, true
-	}
-	return arc{nHigh - z.Width, rLow - limit - nHigh + z.Width}, true
+	return s.rowArcs(z, above, span{rLow, rHigh}, span{nLow, nHigh}), true
 }
 
 // heights are how low and how high the sides of a region that come from

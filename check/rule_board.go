@@ -9,7 +9,7 @@ import (
 )
 
 var _ = declare("board",
-	"Every board is a rectangle, as wide as its zone's boards, that its pieces, offcuts, strips, scrap and kerfs partition: all inside, none on another, doubled areas adding up exactly.",
+	"Every board is a rectangle, as wide as the row that it lies in, that its pieces, offcuts, strips, scrap and kerfs partition: all inside, none on another, doubled areas adding up exactly.",
 	holdBoard)
 
 // holdBoard needs no rule of its own for lengths: where every part is as wide
@@ -101,8 +101,9 @@ func partsFault(b *lay.Board, ps []*piece) string {
 	return ""
 }
 
-// widths holds the boards' width to their zones' and the zones' to the stock:
-// the pitch in the field, the face in a header or frame.
+// widths holds the boards' width to their rows' and the rows' to the stock: the
+// pitch in the field, the face in a header or frame. Where the job has boards
+// of several widths its rows follow each other as it says.
 func (s *site) widths(r Rule) []finding.Finding {
 	var out []finding.Finding
 	for _, z := range s.zones {
@@ -110,16 +111,24 @@ func (s *site) widths(r Rule) []finding.Finding {
 		if z.Kind != lay.Field {
 			want, word = s.stock.Face, "the face width"
 		}
-		if z.Width != want {
+		switch {
+		case z.Kind == lay.Field && len(s.stock.Widths) > 0:
+			if s.otherWidths(z) {
+				f := r.stop("rows of the " + z.nameOrKind())
+				f.Measured, f.Limit = s.sayWidths(widthsOf(z.Zone))+" wide in turn", s.pattern()
+				f.Do = "Plan with the widths that the boards take up, in the order that the job has."
+				out = append(out, f)
+			}
+		case z.Width != want || len(z.Pattern) > 0:
 			f := r.stop("boards of the " + z.nameOrKind())
-			f.Measured, f.Limit = s.say(z.Width)+" wide", s.say(want)+", "+word
+			f.Measured, f.Limit = s.sayWidths(widthsOf(z.Zone))+" wide", s.say(want)+", "+word
 			f.Do = "Plan with the width that the boards take up there."
 			out = append(out, f)
 		}
 		for _, p := range z.pieces {
-			if p.board.Width != z.Width {
+			if p.board.Width != p.run.wide() {
 				f := r.stop(fmt.Sprintf("board %d, %s", p.Board, p.label()), p.ID)
-				f.Measured, f.Limit = s.say(p.board.Width)+" wide", s.say(z.Width)
+				f.Measured, f.Limit = s.say(p.board.Width)+" wide", s.say(p.run.wide())
 				f.Do = "Plan with the width that the boards take up there."
 				out = append(out, f)
 			}

@@ -56,7 +56,7 @@ func (s *site) fit() (on, covered int) {
 // otherPitch tells whether the boards of a field take up another width than
 // those on the pallet.
 func (s *site) otherPitch() bool {
-	return slices.ContainsFunc(s.zones, func(z *zone) bool { return z.Kind == lay.Field && z.Width != s.stock.Pitch() })
+	return slices.ContainsFunc(s.zones, func(z *zone) bool { return z.Kind == lay.Field && s.otherWidths(z) })
 }
 
 // rings are what lies in a zone: its pieces, and the outlines of runs that are

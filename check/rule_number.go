@@ -51,8 +51,8 @@ func (s *site) numbered() []*zone {
 	var out []*zone
 	for _, z := range s.zones {
 		k := slices.IndexFunc(out, func(o *zone) bool {
-			return o.Kind == lay.Field && z.Kind == lay.Field && o.Dir == z.Dir && o.Width == z.Width &&
-				onward(o.Offset-z.Offset, z.Width) == 0 && numberedThrough(append(runsOf(o), runsOf(z)...))
+			return o.Kind == lay.Field && z.Kind == lay.Field && o.Dir == z.Dir && sameLines(o, z) &&
+				numberedThrough(append(runsOf(o), runsOf(z)...))
 		})
 		if k < 0 {
 			one := *z

@@ -82,7 +82,7 @@ func (s *site) keeps(p lay.Pin) (string, bool) {
 			measured = "tongues face away from it"
 		default:
 			n := s.narrowestAt(z, p.Where)
-			if n.p != nil && (floorOf(n.width)-min(p.Width, z.Width)).Abs() <= 2 {
+			if n.p != nil && (floorOf(n.width)-pinnedWidth(p, n.p.run)).Abs() <= 2 {
 				return "", true
 			}
 			if n.p != nil {
@@ -95,8 +95,16 @@ func (s *site) keeps(p lay.Pin) (string, bool) {
 
 // offRow is how far the place of a pin lies from the nearest row line.
 func (z *zone) offRow(p lay.Pin) tape.Length {
-	d := onward(z.Dir.ToRow(p.At).Y-z.Offset, z.Width)
-	return min(d, z.Width-d)
+	return offLine(z.Zone, z.Dir.ToRow(p.At).Y)
+}
+
+// pinnedWidth is how wide a pin wants a row to be: a full board of that row, or
+// the width that it names and no more than the widest board has.
+func pinnedWidth(p lay.Pin, r *run) tape.Length {
+	if p.Kind == lay.PinFull {
+		return r.wide()
+	}
+	return min(p.Width, r.zone.Width)
 }
 
 // splineOn tells whether a spline lies on a row line, to a tick.

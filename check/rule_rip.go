@@ -21,7 +21,8 @@ var _ = declare(ripRule,
 type rip struct {
 	p     *piece
 	width *big.Rat
-	slant bool // a corner of it was rounded to a tick
+	slant bool        // a corner of it was rounded to a tick
+	limit tape.Length // the narrowest that the boards of its row may be ripped to
 }
 
 func holdRip(r Rule, s *site) []finding.Finding {
@@ -71,6 +72,7 @@ func (s *site) holdEdge(r Rule, z *zone, name string, closing bool) []finding.Fi
 	f := r.note(name)
 	f.Measured, f.Limit, f.Source, f.Do = "no row closes against it", s.say(limit.Value), limit.Source, x.Why
 	if n.p != nil {
+		f.Limit = s.say(n.limit)
 		f.Where, f.Pieces = n.p.run.name+" at "+name, []int{n.p.ID}
 		f.Measured = s.say(floorOf(n.width)) + " wide"
 	}
@@ -79,7 +81,7 @@ func (s *site) holdEdge(r Rule, z *zone, name string, closing bool) []finding.Fi
 		return []finding.Finding{s.holdExempt(z, f, n, x)}
 	case exempt:
 		return []finding.Finding{f}
-	case n.p == nil || !n.under(limit.Value):
+	case n.p == nil || !n.under(n.limit):
 		return nil
 	}
 	f.Level, f.Do = finding.Stop, "Shift the rows, or start from another wall."
@@ -95,7 +97,7 @@ func (s *site) holdExempt(z *zone, f finding.Finding, n rip, x lay.Exemption) fi
 	switch {
 	case n.p == nil:
 		return f
-	case !n.under(s.lim.NarrowestRip.Value):
+	case !n.under(n.limit):
 		f.Do = "More than the limit: the exemption is not needed here."
 	case n.under(x.To):
 		f.Level, f.Limit, f.Do = finding.Stop, s.say(x.To)+", as the exemption has it", "The exemption does not hold: the rip is narrower than it says."
@@ -109,7 +111,7 @@ func (s *site) holdExempt(z *zone, f finding.Finding, n rip, x lay.Exemption) fi
 
 // isClosing tells whether an edge beside the rows is straight enough along
 // them for one rip its whole length: slant less play under pitch less
-// narrowest rip.
+// narrowest rip, of several widths for the widest.
 func isClosing(e floor.AlignedEdge, pitch, narrowest tape.Length) bool {
 	slant := (e.To.Y - e.From.Y).Abs()
 	return slant-e.Range.Play() < pitch-narrowest
@@ -142,8 +144,22 @@ func (s *site) exemptEdge(name string) (lay.Exemption, bool) {
 	return lay.Exemption{}, false
 }
 
+// narrower is the narrower of two rips; of boards of two widths, the one that
+// is under the limit of its board where the other is not.
 func narrower(a, b rip) rip {
-	if a.p == nil || b.p != nil && b.width.Cmp(a.width) < 0 {
+	switch {
+	case a.p == nil:
+		return b
+	case b.p == nil:
+		return a
+	}
+	if x, y := a.under(a.limit), b.under(b.limit); a.limit != b.limit && x != y {
+		if y {
+			return b
+		}
+		return a
+	}
+	if b.width.Cmp(a.width) < 0 {
 		return b
 	}
 	return a
@@ -242,7 +258,7 @@ func (s *site) widthFrom(p *piece, line, n edge) rip {
 		for _, at := range []*big.Rat{rat(x.From), rat(x.To)} {
 			w := new(big.Rat).Sub(high.at(at), low.at(at))
 			if w.Sign() >= 0 { // below 0: a hole lies between
-				out = narrower(out, rip{p, w, !n.flat() || !f.flat()})
+				out = narrower(out, rip{p, w, !n.flat() || !f.flat(), s.ripLimit(p.run)})
 			}
 		}
 	}

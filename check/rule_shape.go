@@ -3,6 +3,7 @@ package check
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"strake/finding"
 	"strake/floor"
@@ -102,6 +103,8 @@ func zoneFault(z lay.Zone) string {
 		return "its direction is no unit step"
 	case z.Width <= 0 || z.Width > tape.Metre*10:
 		return "boards without width"
+	case patternFault(z) != "":
+		return patternFault(z)
 	case z.Offset.Abs() > tape.Longest || z.Butt < 0 || z.Butt > tape.Metre:
 		return "offset or butt gap out of range"
 	}
@@ -119,10 +122,10 @@ func (r *reader) checkRuns() {
 		switch {
 		case !ok:
 			r.bad(where, fmt.Sprintf("lies in no zone (%d)", n.Zone))
-		case n.Low.Abs() > tape.Longest || n.High-n.Low != z.Width:
+		case n.Low.Abs() > tape.Longest || !slices.Contains(widthsOf(z), n.High-n.Low):
 			r.bad(where, "its strip is not one board wide")
-		case z.Width > 0 && (n.Low-z.Offset)%z.Width != 0:
-			r.bad(where, "its strip is not on a row line")
+		case stripFault(z, n) != "":
+			r.bad(where, stripFault(z, n))
 		case n.Part < 0:
 			r.bad(where, "part below 0")
 		case n.Unfilled && len(n.Pieces) > 0:
@@ -134,6 +137,20 @@ func (r *reader) checkRuns() {
 			r.bad(where, "outline "+what)
 		}
 	}
+}
+
+// stripFault is why the strip of a run is none of its zone's rows.
+func stripFault(z lay.Zone, n lay.Run) string {
+	if zoneFault(z) != "" {
+		return ""
+	}
+	switch w, ok := widthOn(z, n.Low); {
+	case !ok:
+		return "its strip is not on a row line"
+	case w != n.High-n.Low:
+		return "its strip is not as wide as the pattern of the rows has it there"
+	}
+	return ""
 }
 
 func (r *reader) checkBoards() {

@@ -58,13 +58,13 @@ func fromPin(w wirePin) lay.Pin {
 }
 
 func toZone(z lay.Zone) wireZone {
-	return wireZone{z.ID, z.Kind, []float64{z.Dir.X, z.Dir.Y}, z.Width, z.Offset, z.Ahead, z.Hand, turn(z.Outline, toRing), z.Butt}
+	return wireZone{z.ID, z.Kind, []float64{z.Dir.X, z.Dir.Y}, z.Width, z.Offset, z.Ahead, z.Hand, turn(z.Outline, toRing), z.Butt, z.Pattern}
 }
 
 func fromZone(w wireZone) lay.Zone {
 	return lay.Zone{
 		ID: w.ID, Kind: w.Kind, Dir: plane.Dir{X: w.Dir[0], Y: w.Dir[1]}, Width: w.Width, Offset: w.Offset,
-		Ahead: w.Ahead, Hand: w.Hand, Outline: turn(w.Outline, fromRing), Butt: w.Butt,
+		Ahead: w.Ahead, Hand: w.Hand, Outline: turn(w.Outline, fromRing), Butt: w.Butt, Pattern: w.Pattern,
 	}
 }
 

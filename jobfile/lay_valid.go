@@ -139,6 +139,12 @@ func (v *validity) zone(z *wireZone) {
 	if z.Width <= 0 {
 		v.failf("%s: its boards have the width %d", where, int64(z.Width))
 	}
+	v.lengths(where, z.Pattern...)
+	for _, w := range z.Pattern {
+		if w <= 0 || w > z.Width {
+			v.failf("%s: a row of its pattern is %d wide, and its widest %d", where, int64(w), int64(z.Width))
+		}
+	}
 	if z.Ahead != 1 && z.Ahead != -1 {
 		v.failf("%s: ahead is %d; it is 1 or -1", where, z.Ahead)
 	}
@@ -213,7 +219,7 @@ func (v *validity) board(b *wireBoard) {
 // rest checks what is said about runs and pieces.
 func (v *validity) rest() {
 	for _, c := range v.w.Spare {
-		v.lengths("spare boards", c.Length)
+		v.lengths("spare boards", c.Length, c.Width)
 		if c.Count < 0 {
 			v.failf("spare boards: a count of %d", c.Count)
 		}

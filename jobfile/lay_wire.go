@@ -35,15 +35,16 @@ type (
 	}
 	wireRing []tape.Length
 	wireZone struct {
-		ID      int          `json:"id"`
-		Kind    lay.ZoneKind `json:"kind"`
-		Dir     []float64    `json:"dir"`
-		Width   tape.Length  `json:"width"`
-		Offset  tape.Length  `json:"offset"`
-		Ahead   int          `json:"ahead"`
-		Hand    stock.Hand   `json:"hand"`
-		Outline []wireRing   `json:"outline,omitzero"`
-		Butt    tape.Length  `json:"butt,omitzero"`
+		ID      int           `json:"id"`
+		Kind    lay.ZoneKind  `json:"kind"`
+		Dir     []float64     `json:"dir"`
+		Width   tape.Length   `json:"width"`
+		Offset  tape.Length   `json:"offset"`
+		Ahead   int           `json:"ahead"`
+		Hand    stock.Hand    `json:"hand"`
+		Outline []wireRing    `json:"outline,omitzero"`
+		Butt    tape.Length   `json:"butt,omitzero"`
+		Pattern []tape.Length `json:"pattern,omitzero"`
 	}
 	wireRun struct {
 		ID       int           `json:"id"`
@@ -106,6 +107,7 @@ type (
 	wireClass struct {
 		Length tape.Length `json:"length"`
 		Count  int         `json:"count"`
+		Width  tape.Length `json:"width,omitzero"`
 	}
 	wireRelaxation struct {
 		Rule string      `json:"rule"`

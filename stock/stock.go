@@ -31,6 +31,7 @@ const (
 type Class struct {
 	Length tape.Length
 	Count  int
+	Width  tape.Length // of their rows, among boards of several widths; 0 where all are alike
 }
 
 // Mix is the spread of lengths in a carton: from Least to Most with this mean
