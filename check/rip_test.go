@@ -13,7 +13,7 @@ import (
 func ripSite(outline plane.Ring, edges ...floor.AlignedEdge) (*site, *zone) {
 	z := &zone{Zone: lay.Zone{Width: in(5)}}
 	z.at.Edges = edges
-	z.pieces = []*piece{{Piece: lay.Piece{Outline: outline}, zone: z, box: boxOf(outline)}}
+	z.pieces = []*piece{{Piece: lay.Piece{Outline: outline}, zone: z, run: &run{Run: lay.Run{High: z.Width}, zone: z}, box: boxOf(outline)}}
 	s := &site{zones: []*zone{z}}
 	s.lim.NarrowestRip.Value = in(2)
 	return s, z
@@ -87,7 +87,7 @@ func TestClosingEdge(t *testing.T) {
 func TestExemptEdgeIsToldOnce(t *testing.T) {
 	bottom, far := beside("wall", pt(0, 1), pt(40, 1)), beside("far", pt(0, 90), pt(40, 90))
 	s, z := ripSite(rc(0, 1, 40, 5), bottom, far)
-	z.pieces[0].run = &run{name: "row 1"}
+	z.pieces[0].run.name = "row 1"
 	other := &zone{Zone: z.Zone}
 	other.at.Edges = z.at.Edges
 	s.zones = []*zone{other, z}
