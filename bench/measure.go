@@ -13,6 +13,7 @@ type quality struct {
 	waste     float64 // scrap and kerf in hundredths of the length of all runs
 	cuts      float64 // crosscuts measured in place; a tongue taken off is none
 	h         float64 // joints within 2 in of one two runs back
+	clusters  float64 // joints that make three in neighbouring runs, each under 10 in from the next
 	stairs    float64 // the same shift (1 in more or less, up to 14 in) twice running
 	near      float64 // hundredths of the joints under 10 in from one in the run behind
 	joints    float64
@@ -132,12 +133,21 @@ func (q *quality) joined(runs [][]tape.Length) {
 			if i > 1 && nearest(runs[i-2], x) <= hReach {
 				q.h++
 			}
+			if i > 1 && clustered(x, runs[i-1], runs[i-2]) {
+				q.clusters++
+			}
 			if i > 1 {
 				q.stairs += stairs(x, runs[i-1], runs[i-2])
 			}
 		}
 	}
 	q.near = 100 * float64(near) / max(1, q.joints)
+}
+
+// clustered tells whether x is near a joint one run back that is near one two
+// runs back.
+func clustered(x tape.Length, one, two []tape.Length) bool {
+	return slices.ContainsFunc(one, func(y tape.Length) bool { return (x-y).Abs() < nearReach && nearest(two, y) < nearReach })
 }
 
 func stairs(x tape.Length, one, two []tape.Length) float64 {
@@ -171,7 +181,7 @@ func mean(qs []quality) quality {
 	for _, q := range qs {
 		m.least = min(m.least, q.least)
 		m.scrap += q.scrap
-		for _, f := range [][2]*float64{{&m.waste, &q.waste}, {&m.cuts, &q.cuts}, {&m.h, &q.h}, {&m.stairs, &q.stairs}, {&m.near, &q.near},
+		for _, f := range [][2]*float64{{&m.waste, &q.waste}, {&m.cuts, &q.cuts}, {&m.h, &q.h}, {&m.clusters, &q.clusters}, {&m.stairs, &q.stairs}, {&m.near, &q.near},
 			{&m.joints, &q.joints}, {&m.unfilled, &q.unfilled}, {&m.relaxed, &q.relaxed}, {&m.offcuts, &q.offcuts}, {&m.even, &q.even}, {&m.firstTime, &q.firstTime}, {&m.time, &q.time}} {
 			*f[0] += *f[1] / n
 		}

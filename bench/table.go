@@ -22,7 +22,8 @@ Waste is scrap and kerf over the length of all runs; whole boards and offcuts of
 8 in and more that are left are not; a cut takes a whole kerf even where less
 is left beyond it. Evenness is the mean piece of the last third of the runs over
 that of the first. A crosscut is measured and sawn on site; a
-tongue taken off is none. H-joint: within 2 in of a joint two runs back. Stair:
+tongue taken off is none. H-joint: within 2 in of a joint two runs back. Cluster:
+a joint that makes three in neighbouring runs, each under 10 in from the next. Stair:
 the same shift (1 in more or less, up to 14 in) twice running. All are told from
 the outlines of the pieces, not from what the search thought of them.
 
@@ -36,12 +37,12 @@ func page(rs []result, stress string) string {
 		seeds = max(seeds, r.seeds)
 	}
 	fmt.Fprintf(&s, racking, seeds)
-	s.WriteString("## Measured\n\n| case | waste % | crosscuts | H-joints | stairs | joints under 10 in | seeds with a joint under 10 in | smallest | first answer | bettered | heap | offcuts left | evenness |\n|---|---|---|---|---|---|---|---|---|---|---|---|---|\n")
+	s.WriteString("## Measured\n\n| case | waste % | crosscuts | H-joints | clusters | stairs | joints under 10 in | seeds with a joint under 10 in | smallest | first answer | bettered | heap | offcuts left | evenness |\n|---|---|---|---|---|---|---|---|---|---|---|---|---|---|\n")
 	for _, r := range rs {
 		s.WriteString(r.row(r.name, r.mean))
 		if r.layer.joints > 0 || r.bout.layer {
-			fmt.Fprintf(&s, "| — the careful layer, same boards | %.3f | %.1f | %.1f | %.1f | %.1f %% | | %.2f in | | | | %.1f | |\n",
-				r.layer.waste, r.layer.cuts, r.layer.h, r.layer.stairs, r.layer.near, r.layer.least.Inches(), r.layer.offcuts)
+			fmt.Fprintf(&s, "| — the careful layer, same boards | %.3f | %.1f | %.1f | %.1f | %.1f | %.1f %% | | %.2f in | | | | %.1f | |\n",
+				r.layer.waste, r.layer.cuts, r.layer.h, r.layer.clusters, r.layer.stairs, r.layer.near, r.layer.least.Inches(), r.layer.offcuts)
 		}
 	}
 	s.WriteString("\n## Against the targets\n\n| case | figure | target | measured | |\n|---|---|---|---|---|\n")
@@ -59,8 +60,8 @@ func page(rs []result, stress string) string {
 }
 
 func (r result) row(name string, q quality) string {
-	return fmt.Sprintf("| %s | %.4f | %.2f | %.2f | %.2f | %.2f %% | %d of %d | %.2f in | %.0f ms | %.0f ms | %.0f MB | %.1f | %.2f |\n",
-		name, q.waste, q.cuts, q.h, q.stairs, q.near, r.seeds-r.far, r.seeds, q.least.Inches(), q.firstTime*1000, q.time*1000, r.heap, q.offcuts, q.even)
+	return fmt.Sprintf("| %s | %.4f | %.2f | %.2f | %.2f | %.2f | %.2f %% | %d of %d | %.2f in | %.0f ms | %.0f ms | %.0f MB | %.1f | %.2f |\n",
+		name, q.waste, q.cuts, q.h, q.clusters, q.stairs, q.near, r.seeds-r.far, r.seeds, q.least.Inches(), q.firstTime*1000, q.time*1000, r.heap, q.offcuts, q.even)
 }
 
 func verdict(got, most float64) string {

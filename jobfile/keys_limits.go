@@ -30,6 +30,9 @@ var limitKeys = []struct {
 	{"transition_least", "The least gap under a transition.", within{0, 60 * mm}, func(l *limits.Limits) *limits.Figure { return &l.TransitionLeast }},
 	{"nailer_behind", "How much floor a nailer wants behind the tongue edge.", within{0, 1000 * mm}, func(l *limits.Limits) *limits.Figure { return &l.NailerBehind }},
 	{"nailer_ahead", "How much room a nailer and its mallet want ahead of the tongue edge.", within{0, 1000 * mm}, func(l *limits.Limits) *limits.Figure { return &l.NailerAhead }},
+	{"h_reach", "An H-joint lies in line, within this, with a joint two rows back.", within{0, 300 * mm}, func(l *limits.Limits) *limits.Figure { return &l.HReach }},
+	{"stair_reach", "A stair-step is the same shift of joints twice running, within this.", within{0, 300 * mm}, func(l *limits.Limits) *limits.Figure { return &l.StairReach }},
+	{"stair_farthest", "Larger shifts than this make no stair-step.", within{0, 1500 * mm}, func(l *limits.Limits) *limits.Figure { return &l.StairFarthest }},
 	{"wide_floor", "Across more boards than this a start in the middle is offered.", within{1000 * mm, 100000 * mm}, func(l *limits.Limits) *limits.Figure { return &l.WideFloor }},
 	{"transition_greatest", "The greatest gap that a transition covers.", within{0, 60 * mm}, func(l *limits.Limits) *limits.Figure { return &l.TransitionGreatest }},
 }

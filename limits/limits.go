@@ -33,6 +33,9 @@ type Limits struct {
 	TransitionGreatest Figure // under a transition: greatest gap its flange covers
 	NailerBehind       Figure // a floor nailer wants so much floor behind the tongue edge
 	NailerAhead        Figure // and so much room ahead of it, for the mallet
+	HReach             Figure // H-joint: in line within this with a joint two rows back
+	StairReach         Figure // stair-step: the same shift twice running, within this
+	StairFarthest      Figure // and no larger than this
 	WideFloor          Figure // across more boards than this a start in the middle is worth a thought
 }
 
@@ -50,6 +53,7 @@ const (
 	srcFlush   = "common practice, no source: fine joint at tile or stone, cut in place"
 	srcSoft    = "from memory: soft joint (cork or sealant) of 1/4 in beside tile or stone; the maker's figure first"
 	srcTrans   = "from memory: a transition wants 3/8 in to either side and its flange covers 5/8 in; the maker's figure first"
+	srcLooks   = "common craft figure, no source: what the eye takes for a line or a stair"
 	srcWide    = "from memory: beyond about 20 ft across the boards a floor is started in the middle, or spacer rows are left; the maker's figure first"
 	srcNailer  = "from memory: a floor nailer with its mallet wants 8 in behind the tongue edge and 12 in ahead; try yours"
 )
@@ -84,6 +88,9 @@ func Default(face, thickness tape.Length) Limits {
 		TransitionGreatest: Figure{5 * tape.Eighth, srcTrans},
 		NailerBehind:       Figure{8 * tape.Inch, srcNailer},
 		NailerAhead:        Figure{12 * tape.Inch, srcNailer},
+		HReach:             Figure{2 * tape.Inch, srcLooks},
+		StairReach:         Figure{1 * tape.Inch, srcLooks},
+		StairFarthest:      Figure{14 * tape.Inch, srcLooks},
 		WideFloor:          Figure{20 * tape.Foot, srcWide},
 	}
 }

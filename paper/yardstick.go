@@ -7,15 +7,9 @@ import (
 	"strings"
 
 	"strake/lay"
+	"strake/limits"
 	"strake/plan"
 	"strake/tape"
-)
-
-// What counts as a fault of looks. All are common craft figures, no source.
-const (
-	hReach       = 2 * tape.Inch  // H-joint: in line within this, one row between
-	stairReach   = 1 * tape.Inch  // stair-step: the same shift within this
-	stairLargest = 14 * tape.Inch // and no larger than this
 )
 
 // Yardsticks are what a board layout is worth beside its limits.
@@ -43,10 +37,10 @@ func YardsticksOf(p plan.Plan) Yardsticks {
 			if d, ok := nearestJoint(one, x); ok {
 				sum, count = sum+d, count+1
 			}
-			if d, ok := nearestJoint(two, x); ok && d <= hReach {
+			if d, ok := nearestJoint(two, x); ok && d <= p.Job.Limits.HReach.Value {
 				y.H++
 			}
-			y.Stairs += stairsAt(x, one, two)
+			y.Stairs += stairsAt(x, one, two, p.Job.Limits)
 		}
 	}
 	if count > 0 {
@@ -101,14 +95,14 @@ func nearestJoint(at []tape.Length, x tape.Length) (tape.Length, bool) {
 
 // stairsAt counts the joints one row back that x follows by a shift which they
 // follow in their turn.
-func stairsAt(x tape.Length, one, two []tape.Length) int {
+func stairsAt(x tape.Length, one, two []tape.Length, l limits.Limits) int {
 	n := 0
 	for _, a := range one {
 		shift := x - a
-		if shift.Abs() > stairLargest {
+		if shift.Abs() > l.StairFarthest.Value {
 			continue
 		}
-		if d, ok := nearestJoint(two, a-shift); ok && d <= stairReach {
+		if d, ok := nearestJoint(two, a-shift); ok && d <= l.StairReach.Value {
 			n++
 		}
 	}
@@ -228,7 +222,7 @@ func yardstickText(b *strings.Builder, p plan.Plan) {
 	lines := []string{
 		fmt.Sprintf("%d end joints; to the nearest in the row behind %s on average, %s at the least; %d pairs nearer than %s", y.Joints,
 			style.Of(y.Mean), style.Of(n.Nearest), n.UnderPreferred, style.Of(p.Job.Limits.JointPreferred.Value)),
-		fmt.Sprintf("%d H-joints (in line within %s, one row between), %d stair-steps (the same shift within %s twice running), longest cluster %d", y.H, style.Of(hReach), y.Stairs, style.Of(stairReach), y.Cluster),
+		fmt.Sprintf("%d H-joints (in line within %s, one row between), %d stair-steps (the same shift within %s twice running), longest cluster %d", y.H, style.Of(p.Job.Limits.HReach.Value), y.Stairs, style.Of(p.Job.Limits.StairReach.Value), y.Cluster),
 		fmt.Sprintf("mean piece %s in the first third of the rows, %s in the last", style.Of(y.First), style.Of(y.Last)),
 		fmt.Sprintf("%d crosscuts; scrap and kerf %.2f %% of the floor; %d boards, by length alone no fewer than %d would do; at most %d offcuts lie about at once", n.Crosscuts, 100*n.Waste(), n.Boards, y.FewestBoards, y.OffcutsAtOnce),
 	}

@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"strake/lay"
+	"strake/limits"
 	"strake/plan"
 	"strake/plane"
 	"strake/tape"
@@ -15,6 +16,7 @@ func jointed(rows ...[]tape.Length) plan.Plan {
 	var p plan.Plan
 	in := tape.Inch
 	p.Layout.Pitch = 5 * in
+	p.Job.Limits = limits.Default(5*in, in)
 	p.Job.Limits.JointPreferred.Value = 10 * in
 	for k, at := range rows {
 		low := tape.Length(k) * 5 * in

@@ -32,7 +32,7 @@ func benchRuns(play, t tape.Length) []run {
 func benchEngine(seed uint64, over float64, a, b float64, lo, hi float64) *engine {
 	rng := rand.New(rand.NewPCG(seed, 99))
 	e := &engine{ctx: context.Background(), rng: rand.New(rand.NewPCG(seed, 2)), budget: Budget, polishing: Polishing, unit: tape.Sixteenth,
-		shop: shop{blade: tape.Eighth, shortest: 8 * inch, jointMin: 6 * inch, preferred: 10 * inch, tongue: inch / 4}}
+		shop: shop{blade: tape.Eighth, shortest: 8 * inch, jointMin: 6 * inch, preferred: 10 * inch, hReach: 2 * inch, stairReach: inch, stairFarthest: 14 * inch, tongue: inch / 4}}
 	need := 40 * 276 * inch
 	for sum, k := tape.Length(0), 0; float64(sum) < over*float64(need); k++ {
 		l := tape.Nearest(tape.Length((lo+(hi-lo)*beta(rng, a, b))*float64(inch)), tape.Sixteenth)
@@ -96,7 +96,7 @@ func measure(fs []filled, e *engine) quality {
 				q.h++
 			}
 			if i > 1 {
-				q.stair += int(stairs(x, behind{joints[i-1], joints[i-2]}) / costStair)
+				q.stair += int(e.stairs(x, behind{one: joints[i-1], two: joints[i-2]}) / costStair)
 			}
 		}
 	}

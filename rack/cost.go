@@ -9,24 +9,22 @@ import (
 // Costs are ordered: one H-joint outweighs all that the levels under it can
 // add up to in a run, and so on down. A run has at most some 30 joints.
 const (
-	costH         int64 = 1 << 50 // a joint in line with one two runs back
-	costNear      int64 = 1 << 42 // a joint under the preferred distance
-	costShort     int64 = 1 << 33 // each inch it falls short of it
-	costWaste     int64 = 1 << 20 // each 1/16 in of scrap and kerf; a crosscut counts an inch
-	costStair     int64 = 1 << 15 // the same shift again
-	costLength    int64 = 1 << 6  // evenness: each inch, scaled by use
+	costH         int64 = 1 << 50         // a joint in line with one two runs back,
+	costCluster         = costH - costH/8 // with the H-joints, the lesser of two that cannot both be had
+	costNear      int64 = 1 << 42         // a joint under the preferred distance
+	costShort     int64 = 1 << 33         // each inch it falls short of it
+	costWaste     int64 = 1 << 20         // each 1/16 in of scrap and kerf; a crosscut counts an inch
+	costStair     int64 = 1 << 15         // the same shift again
+	costLength    int64 = 1 << 6          // evenness: each inch, scaled by use
 	impossible    int64 = 1 << 62
-	woodShift           = 30             // wood first: waste goes up so far,
-	looksShift          = 6              // and joints go down so far, so that it outweighs them all
-	hReach              = 2 * tape.Inch  // H-joint: in line within this
-	stairReach          = 1 * tape.Inch  // stair-step: the same shift within this
-	stairFarthest       = 14 * tape.Inch // and no farther than this
-	crosscut            = 1 * tape.Inch  // what a measured crosscut counts as waste
-	shortRun            = 4 * tape.Foot  // a doorway, a closet: better one piece
-	shortJoint          = 4 * tape.Inch  // what a joint there counts as waste
-	tongueOffCost       = costWaste / 4  // taking a tongue off is no measured cut, but work
-	keepCost            = 2 * costWaste  // an offcut kept is one more piece lying about
-	useBonus            = 3 * costWaste  // an offcut used is one less
+	woodShift           = 30            // wood first: waste goes up so far,
+	looksShift          = 6             // and joints go down so far, so that it outweighs them all
+	crosscut            = 1 * tape.Inch // what a measured crosscut counts as waste
+	shortRun            = 4 * tape.Foot // a doorway, a closet: better one piece
+	shortJoint          = 4 * tape.Inch // what a joint there counts as waste
+	tongueOffCost       = costWaste / 4 // taking a tongue off is no measured cut, but work
+	keepCost            = 2 * costWaste // an offcut kept is one more piece lying about
+	useBonus            = 3 * costWaste // an offcut used is one less
 )
 
 // waste is the cost of so much board lost.
@@ -36,23 +34,6 @@ func (s shop) waste(l tape.Length) int64 {
 		c <<= woodShift
 	}
 	return c
-}
-
-// behind is what lies behind a run: joints in the row it is pushed against,
-// and in the one before that, along the run as racked, sorted.
-type behind struct{ one, two []tape.Length }
-
-// joint is what a joint at p costs against the rows behind; impossible when it
-// is nearer than least to one of them.
-func (s shop) joint(p, least tape.Length, b behind) int64 {
-	c := s.near(nearest(b.one, p), least)
-	if c >= impossible {
-		return impossible
-	}
-	if len(b.two) > 0 && nearest(b.two, p) <= hReach {
-		c += s.looks(costH)
-	}
-	return c + stairs(p, b)
 }
 
 // near is the cost of a joint at this distance from one in the row behind.
@@ -75,12 +56,12 @@ func (s shop) looks(c int64) int64 {
 }
 
 // stairs counts the joints behind that p continues by the same shift.
-func stairs(p tape.Length, b behind) int64 {
+func (s shop) stairs(p tape.Length, b behind) int64 {
 	var c int64
-	i, _ := slices.BinarySearch(b.one, p-stairFarthest)
-	for ; i < len(b.one) && b.one[i] <= p+stairFarthest; i++ {
+	i, _ := slices.BinarySearch(b.one, p-s.stairFarthest)
+	for ; i < len(b.one) && b.one[i] <= p+s.stairFarthest; i++ {
 		shift := p - b.one[i]
-		if nearest(b.two, b.one[i]-shift) <= stairReach {
+		if nearest(b.two, b.one[i]-shift) <= s.stairReach {
 			c += costStair
 		}
 	}

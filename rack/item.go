@@ -36,13 +36,15 @@ type placed struct {
 type shop struct {
 	blade, shortest     tape.Length
 	jointMin, preferred tape.Length
-	tongue              tape.Length // of an end
-	woodFirst           bool
-	chain               *chain
-	ahead               int  // runs still to be laid after the one at hand
-	order               int  // of the run at hand
-	lying               int  // offcuts lying about already
-	scarce              bool // boards ran out once: nothing but their use counts
+	// What counts as an H-joint, and as a stair-step.
+	hReach, stairReach, stairFarthest tape.Length
+	tongue                            tape.Length // of an end
+	woodFirst                         bool
+	chain                             *chain
+	ahead                             int  // runs still to be laid after the one at hand
+	order                             int  // of the run at hand
+	lying                             int  // offcuts lying about already
+	scarce                            bool // boards ran out once: nothing but their use counts
 }
 
 // loss is what a crosscut takes from the board beyond the piece. A mitre (no

@@ -12,12 +12,12 @@ import (
 // 100 more that have no place in it.
 func planted(seed uint64, runs []run) []item {
 	rng := rand.New(rand.NewPCG(seed, 7))
-	s := shop{jointMin: 6 * inch, preferred: 10 * inch}
+	s := shop{jointMin: 6 * inch, preferred: 10 * inch, hReach: 2 * inch, stairReach: inch, stairFarthest: 14 * inch}
 	var one, two []tape.Length
 	var lengths []tape.Length
 	var sum tape.Length
 	for _, r := range runs {
-		at := plantedRun(rng, s, behind{one, two}, r.length())
+		at := plantedRun(rng, s, s.sides([2][]tape.Length{one}, [2][]tape.Length{two}), r.length())
 		if at == nil {
 			return planted(seed+1000, runs)
 		}

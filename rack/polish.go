@@ -87,12 +87,10 @@ func jointsOf(fs []filled, out map[int]bool) map[int][]tape.Length {
 
 // around are the joints of the strips on both sides of a run.
 func (e *engine) around(r run, joints map[int][]tape.Length) behind {
-	both := func(k int) []tape.Length {
-		at := slices.Concat(within(joints[r.level-k], r), within(joints[r.level+k], r))
-		slices.Sort(at)
-		return at
+	both := func(k int) [2][]tape.Length {
+		return [2][]tape.Length{within(joints[r.level-k], r), within(joints[r.level+k], r)}
 	}
-	return behind{both(1), both(2)}
+	return e.sides(both(1), both(2))
 }
 
 // joined is what the joints of a filled run cost against both sides.

@@ -64,6 +64,7 @@ func newEngine(ctx context.Context, a Ask, ls []tape.Length) *engine {
 		shop: shop{
 			blade: a.Limits.Kerf.Value, shortest: a.Limits.ShortestPiece.Value,
 			jointMin: a.Limits.JointMin.Value, preferred: max(a.Limits.JointPreferred.Value, a.Limits.JointMin.Value),
+			hReach: a.Limits.HReach.Value, stairReach: a.Limits.StairReach.Value, stairFarthest: a.Limits.StairFarthest.Value,
 			tongue: a.Boards.EndTongue, woodFirst: a.WoodFirst,
 		},
 	}

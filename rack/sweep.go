@@ -37,9 +37,10 @@ func (w sweep) joints(s shop, least tape.Length, b behind) {
 			w.at[k] = max(w.at[k], s.near(d, least))
 		}
 	}
-	w.add(s.looks(costH), hReach, b.two)
+	w.add(s.looks(costH), s.hReach, b.two)
+	w.clusters(s.looks(costCluster), s.clusters(b))
 	for _, y := range b.one {
-		w.stairs(y, b.two)
+		w.stairs(s, y, b.two)
 	}
 }
 
@@ -55,16 +56,29 @@ func (w sweep) add(cost int64, reach tape.Length, at []tape.Length) {
 	}
 }
 
+// clusters adds a cost wherever one of stretches, sorted by their beginnings,
+// lies, once; their ends count as outside.
+func (w sweep) clusters(cost int64, at []span) {
+	next := 0
+	for _, y := range at {
+		lo, hi := w.span(y.from+1, y.to-1, next)
+		for k := lo; k <= hi; k++ {
+			w.at[k] = sum(w.at[k], cost)
+		}
+		next = max(next, hi+1)
+	}
+}
+
 // stairs adds what continues the shift from a joint two rows back to y.
-func (w sweep) stairs(y tape.Length, two []tape.Length) {
-	next, _ := w.span(y-stairFarthest, y+stairFarthest, 0)
-	_, last := w.span(y-stairFarthest, y+stairFarthest, 0)
+func (w sweep) stairs(s shop, y tape.Length, two []tape.Length) {
+	next, _ := w.span(y-s.stairFarthest, y+s.stairFarthest, 0)
+	_, last := w.span(y-s.stairFarthest, y+s.stairFarthest, 0)
 	for i := len(two) - 1; i >= 0; i-- { // from the last: the places then rise
 		x := 2*y - two[i]
-		if x > y+stairFarthest+stairReach {
+		if x > y+s.stairFarthest+s.stairReach {
 			break
 		}
-		lo, hi := w.span(x-stairReach, x+stairReach, next)
+		lo, hi := w.span(x-s.stairReach, x+s.stairReach, next)
 		for k := lo; k <= min(hi, last); k++ {
 			w.at[k] = sum(w.at[k], costStair)
 		}

@@ -21,7 +21,8 @@ func TestSweepAgreesWithJoint(t *testing.T) {
 			return out
 		}
 		s := shop{preferred: 10 * inch, jointMin: 6 * inch, woodFirst: rapid.Bool().Draw(t, "wood")}
-		b := behind{draw("one"), draw("two")}
+		s.hReach, s.stairReach, s.stairFarthest = 2*inch, inch, 14*inch
+		b := s.sides([2][]tape.Length{draw("one"), draw("other one")}, [2][]tape.Length{draw("two"), draw("other two")})
 		least := tape.Length(rapid.IntRange(0, 6).Draw(t, "least")) * inch
 		w := sweep{make([]int64, 1500), tape.Length(rapid.IntRange(-9, 9).Draw(t, "base")) * tape.Sixteenth / 4, tape.Sixteenth}
 		w.joints(s, least, b)

@@ -21,7 +21,7 @@ func tinyFloor(t *rapid.T) (*engine, []run) {
 	n := rapid.IntRange(1, tinyRuns).Draw(t, "runs")
 	play := tape.Length(rapid.IntRange(0, 1).Draw(t, "play")) * inch
 	e := &engine{ctx: context.Background(), rng: rand.New(rand.NewPCG(1, 2)), budget: 50_000_000, unit: inch,
-		shop: shop{blade: inch, shortest: 8 * inch, jointMin: 6 * inch, preferred: 8 * inch}}
+		shop: shop{blade: inch, shortest: 8 * inch, jointMin: 6 * inch, preferred: 8 * inch, hReach: 2 * inch, stairReach: inch, stairFarthest: 14 * inch}}
 	var runs []run
 	var need tape.Length
 	for i := range n {
