@@ -5,6 +5,7 @@ import (
 	"strake/floor"
 	"strake/lay"
 	"strake/limits"
+	"strake/plane"
 	"strake/stock"
 )
 
@@ -15,11 +16,20 @@ import (
 // told. No finding of level Stop means that the lay
 // holds; notes name whatever was relaxed or exempt.
 func Zones(l lay.Lay, at map[int]floor.Aligned, lim limits.Limits, b stock.Boards, pins ...lay.Pin) []finding.Finding {
+	return held(l, at, nil, lim, b, pins)
+}
+
+// held is Zones with what boards must cover in zones where stepped rows may stay
+// farther off a wall.
+func held(l lay.Lay, at map[int]floor.Aligned, need map[int]plane.Region, lim limits.Limits, b stock.Boards, pins []lay.Pin) []finding.Finding {
 	if fs := readable(l, at, b); len(fs) > 0 {
 		return fs
 	}
 	s := survey(l, at, lim, b)
 	s.pins = pins
+	for _, z := range s.zones {
+		z.need = need[z.ID]
+	}
 	if fs := s.otherFloor(); len(fs) > 0 {
 		return fs
 	}
@@ -35,11 +45,16 @@ func Zones(l lay.Lay, at map[int]floor.Aligned, lim limits.Limits, b stock.Board
 // Lay holds a lay to every rule, on the floor turned into each zone's frame,
 // and to the pins of its job. See Zones.
 func Lay(l lay.Lay, f floor.Floor, lim limits.Limits, b stock.Boards, pins ...lay.Pin) []finding.Finding {
-	at := map[int]floor.Aligned{}
+	at, need := map[int]floor.Aligned{}, map[int]plane.Region{}
+	less, any := lessCover(f, l, pins)
 	for _, z := range l.Zones {
-		if zoneFault(z) == "" { // else readable says what is wrong
-			at[z.ID] = f.In(z.Dir)
+		if zoneFault(z) != "" { // readable says what is wrong
+			continue
+		}
+		at[z.ID] = f.In(z.Dir)
+		if any {
+			need[z.ID] = less.In(z.Dir).Need
 		}
 	}
-	return Zones(l, at, lim, b, pins...)
+	return held(l, at, need, lim, b, pins)
 }

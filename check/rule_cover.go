@@ -9,12 +9,12 @@ import (
 	"strake/tape"
 )
 
-var _ = declare("cover",
-	"The part of each zone less its greatest gaps that no piece covers is at most its perimeter x 1 tick; what an unfilled run should have covered is left out.",
+var _ = declare(coverRule,
+	"The part of each zone less its greatest gaps that no piece covers is at most its perimeter x 1 tick; what an unfilled run should have covered is left out. Along a wall whose row a pin steps, the greatest gap is as wide as the lay says.",
 	holdCover)
 
 func holdCover(r Rule, s *site) []finding.Finding {
-	var out []finding.Finding
+	out := s.wideSteps(r)
 	for _, z := range s.zones {
 		bare := z.uncovered(nil)
 		limit := rat(perimeterIn(z.at.Need, z.bound))
@@ -34,6 +34,9 @@ func holdCover(r Rule, s *site) []finding.Finding {
 // the rule "overlap" sees to that.
 func (z *zone) uncovered(in *box) *big.Rat {
 	where := z.must()
+	if z.need != nil {
+		where[0] = z.need
+	}
 	if in != nil {
 		where = append(where, one(in.ring()))
 	}

@@ -33,7 +33,9 @@ func holdException(r Rule, s *site) []finding.Finding {
 			bad("exemption from the shortest piece", fmt.Sprintf("names run %d, which is not there", x.Run))
 		case x.Rule == ripRule && !s.edgeBeside(x.Edge):
 			bad("exemption from the narrowest rip", fmt.Sprintf("names %q, which is no edge beside the rows", x.Edge))
-		case x.Rule != shortRule && x.Rule != ripRule:
+		case x.Rule == coverRule && !s.edgeBeside(x.Edge):
+			bad("exemption from the cover", fmt.Sprintf("names %q, which is no edge beside the rows", x.Edge))
+		case x.Rule != shortRule && x.Rule != ripRule && x.Rule != coverRule:
 			bad(fmt.Sprintf("exemption from %q", x.Rule), "this rule is not one that a lay may set aside")
 		}
 	}

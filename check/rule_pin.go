@@ -9,7 +9,7 @@ import (
 )
 
 var _ = declare("pin",
-	"Every pin of the job is kept, or the lay leaves it out and that is said: a row edge on its corner, a rip or a full board at its edge, tongues toward its wall, a spline on its line.",
+	"Every pin of the job is kept, or the lay leaves it out and that is said: a row edge on its corner, a rip or a full board at its edge, tongues toward its wall, a spline on its line, each piece along a wall of one width.",
 	holdPin)
 
 func holdPin(r Rule, s *site) []finding.Finding {
@@ -80,6 +80,15 @@ func (s *site) keeps(p lay.Pin) (string, bool) {
 				return "", true
 			}
 			measured = "tongues face away from it"
+		case lay.PinStepped:
+			if q := s.tapers(z, p.Where); q != nil {
+				return q.label() + " tapers", false
+			}
+			if _, ok := s.besideNamed(p.Where); ok {
+				measured = ""
+			} else {
+				measured = "no row closes against it"
+			}
 		default:
 			n := s.narrowestAt(z, p.Where)
 			if n.p != nil && (floorOf(n.width)-pinnedWidth(p, n.p.run)).Abs() <= 2 {
@@ -90,7 +99,7 @@ func (s *site) keeps(p lay.Pin) (string, bool) {
 			}
 		}
 	}
-	return measured, false
+	return measured, measured == ""
 }
 
 // offRow is how far the place of a pin lies from the nearest row line.

@@ -32,6 +32,7 @@ type zone struct {
 	at     floor.Aligned
 	name   string
 	bound  plane.Region // what the zone may fill; nil: all of the floor
+	need   plane.Region // what its boards must cover, where stepped rows may stay farther off a wall; nil: at.Need
 	runs   []*run
 	pieces []*piece
 }

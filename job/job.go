@@ -42,6 +42,7 @@ type Pins struct {
 	Spline    string                   // the first two rows meet on the line through this corner or point
 	Tongues   room.Wall                // side tongues face this wall
 	Taper     room.Wall                // this wall takes the taper
+	Stepped   room.Wall                // each piece along this wall is ripped to one width
 	Boards    map[string][]tape.Length // of a row by its name, such as 12a: these boards, from left to right
 }
 

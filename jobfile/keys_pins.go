@@ -26,6 +26,7 @@ var pinTable = table[job.Pins]{fields: []field[job.Pins]{
 	wall("tongues_toward", "Side tongues face this wall, so that rows are laid toward it.", func(p *job.Pins) *room.Wall { return &p.Tongues }),
 	boardsField(),
 	wall("taper_at", "This wall takes all of the taper: rows run along the one that faces it.", func(p *job.Pins) *room.Wall { return &p.Taper }),
+	wall("stepped_at", "The row along this wall is stepped: each of its pieces is ripped to one width, also where what covers the gap does not hide the step. Left out, a piece is so where that hides it, and tapers elsewhere.", func(p *job.Pins) *room.Wall { return &p.Stepped }),
 }}
 
 // boardsField reads the boards that a row is to have.
@@ -70,6 +71,7 @@ func (n *names) pins() {
 	n.edge(at("pins", "rip", "at"), p.Rip.At)
 	n.wall(at("pins", "tongues_toward"), p.Tongues)
 	n.wall(at("pins", "taper_at"), p.Taper)
+	n.wall(at("pins", "stepped_at"), p.Stepped)
 	if p.Taper != (room.Wall{}) && (n.j.Wishes.Direction != (room.Wall{}) || n.j.Wishes.Between != [2]room.Wall{}) {
 		n.d.failPath(at("pins", "taper_at"), "the wishes give a direction too, and both cannot hold", p.Taper.String(), "one of the two")
 	}

@@ -282,6 +282,7 @@ var mistakes = []struct {
 	{"run_through: arch", "run_through: arc", "arc", "not known", "did you mean “arch”"},
 	{"run_through: arch", "run_through: way out", "way out", "ends in the way out", "another room"},
 	{"edge_on: P", "edge_on: Q", "Q", "not a corner or point", "one of"},
+	{"seed: 18446", "pins: {stepped_at: A-Q}\nseed: 18446", "A-Q", "is not a corner", "A-B"},
 	{"seed: 18446", "seed: -1", "-1", "not such a number", "whole number"},
 	{"name: The whole form", "name: The whole form\nname: Twice", "name: Twice", "", ""},
 	{"name: The whole form", "name: &a The whole form", "&a", "an anchor", "written out"},

@@ -200,10 +200,10 @@ type Relaxation struct {
 
 // Exemption names a run or edge that a rule does not bind, and why.
 type Exemption struct {
-	Rule string      // "shortest piece", "narrowest rip"
+	Rule string      // "shortest piece", "narrowest rip", "cover"
 	Run  int         // Run.ID, -1 when it is about an edge
 	Edge string      // name of the floor's edge, when it is about one
-	To   tape.Length // the narrowest rip there, which it is held to instead
+	To   tape.Length // what it is held to instead: the narrowest rip there, or how far boards may stay off the edge
 	Pin  string      // the pin that makes it so, as Pin.String has it; empty: none
 	Why  string
 }

@@ -16,6 +16,7 @@ const (
 	PinRip     PinKind = "rip at"        // the row along an edge is ripped to a width
 	PinFull    PinKind = "full board at" // the row along an edge is a full board
 	PinTongues PinKind = "tongues toward"
+	PinStepped PinKind = "stepped at" // each piece along an edge is ripped to one width
 )
 
 // BindsOffset tells whether the pin fixes where the row lines lie.
@@ -29,7 +30,7 @@ type Pin struct {
 	Kind  PinKind
 	Where string      // name of the corner or of the floor's edge
 	At    plane.XY    // PinEdge, PinSpline: the place on the floor plan, mm
-	Wall  room.Wall   // PinTongues
+	Wall  room.Wall   // PinTongues, PinStepped
 	Width tape.Length // PinRip
 }
 

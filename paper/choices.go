@@ -29,7 +29,7 @@ func Choices(w io.Writer, c plan.Choices) error {
 	}
 	if len(c.Candidates) > 0 {
 		shiftTable(&b, c, say)
-		wrap(&b, "To have another one, write it under wishes in the job: rows_along, rows_across or rows_between, start_wall, edge_on; start_middle and backwards say which way rows are laid, and turned_by lays them diagonally. The start of each is the best there is for its direction; directions between these were not tried.", "", "")
+		wrap(&b, "To have another one, write it under wishes in the job: rows_along, rows_across or rows_between, start_wall, edge_on; start_middle and backwards say which way rows are laid, and turned_by lays them diagonally. Under pins, taper_at says which wall takes the taper, and stepped_at that its row is stepped. The start of each is the best there is for its direction; directions between these were not tried.", "", "")
 	}
 	_, err := io.WriteString(w, b.String())
 	return err
@@ -52,14 +52,7 @@ func choiceLines(k row.Candidate, say words.Lengths, u tape.Unit) []string {
 		out = append(out, fmt.Sprintf("narrowest rip %s, at %s; %s of rips in all", say.Rip(s.Narrowest), s.At, style.Of(s.Ripped)))
 	}
 	for _, t := range s.Tapers {
-		how := "usually not noticed along a plain wall"
-		if t.Shown {
-			how = "it will be seen"
-		}
-		if t.Steps {
-			how += "; it can be stepped, each piece ripped to one width, and the trim hides the steps"
-		}
-		out = append(out, fmt.Sprintf("tapers by %s at %s: %s", say.Rip(t.By), t.Edge, how))
+		out = append(out, taperLine(t, say))
 	}
 	if s.Under > 0 {
 		out = append(out, fmt.Sprintf("rows run out to points along %s of slanted edges", style.Of(s.Under)))
@@ -88,6 +81,26 @@ func choiceLines(k row.Candidate, say words.Lengths, u tape.Unit) []string {
 		out = append(out, string(s.Joists))
 	}
 	return append(out, fmt.Sprintf("%d runs fastened by hand, in whole or in part", s.ByHand))
+}
+
+// taperLine is a taper, whether it will be seen, and how its row is sawn.
+func taperLine(t row.Taper, say words.Lengths) string {
+	how := "usually not noticed along a plain wall"
+	if t.Shown {
+		how = "it will be seen"
+	}
+	s := fmt.Sprintf("tapers by %s at %s, %s in 6 ft: %s", say.Rip(t.By), t.Edge, say.Rip(t.Per6), how)
+	switch {
+	case t.Stepped && t.Over > 0:
+		s += fmt.Sprintf("; stepped, each piece ripped to one width: the longest board makes a step of %s, and %s of it shows beside what covers the gap", say.Rip(t.Step), say.Rip(t.Over))
+	case t.Stepped:
+		s += fmt.Sprintf("; stepped, each piece ripped to one width: the longest board makes a step of %s, and what covers the gap hides it", say.Rip(t.Step))
+	case t.Fits >= tape.Foot:
+		s += fmt.Sprintf("; pieces of up to %s are ripped to one width, as what covers the gap hides the step, longer ones on a taper", say.Of(t.Fits))
+	default:
+		s += "; each piece is ripped on a taper"
+	}
+	return s
 }
 
 // counted is a number with its noun.

@@ -45,7 +45,7 @@ func placeOf(j job.Job, b room.Built, f floor.Floor, w row.Wishes, style tape.St
 	if j.Wishes.FullBoard != "" {
 		w.FullAt = edgeName(j.Wishes.FullBoard, b, f)
 	}
-	return row.Place{Floor: f, Built: b, Trim: floor.Trim{Base: j.Base, Shoe: j.Shoe}, Pitch: j.Boards.Pitch(), Face: j.Boards.Face,
+	return row.Place{Floor: f, Built: b, Trim: floor.Trim{Base: j.Base, Shoe: j.Shoe}, Pitch: j.Boards.Pitch(), Face: j.Boards.Face, Longest: j.Boards.Longest(),
 		Limits: j.Limits, Wishes: w, Style: style}
 }
 

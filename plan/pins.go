@@ -29,6 +29,9 @@ func pinsOf(j job.Job, b room.Built, f floor.Floor) []lay.Pin {
 	if p.Tongues != (room.Wall{}) {
 		out = append(out, lay.Pin{Kind: lay.PinTongues, Where: "wall " + p.Tongues.String(), Wall: p.Tongues})
 	}
+	if p.Stepped != (room.Wall{}) {
+		out = append(out, lay.Pin{Kind: lay.PinStepped, Where: edgeName(p.Stepped.String(), b, f), Wall: p.Stepped})
+	}
 	return out
 }
 

@@ -18,6 +18,9 @@ func (e *engine) build(a Ask, ls []tape.Length, plan []filled) lay.Lay {
 		Zones: zonesOf(a),
 	}
 	b := builder{engine: e, ask: a, lay: &l, number: map[int]int{}, lengths: ls, plain: a.Boards.EndTongue == 0}
+	for _, f := range a.Fields {
+		b.steps = append(b.steps, steppedIn(f))
+	}
 	for i, f := range plan {
 		b.addRun(i, f)
 	}
@@ -32,6 +35,7 @@ func (e *engine) build(a Ask, ls []tape.Length, plan []filled) lay.Lay {
 	for _, f := range a.Fields {
 		l.Exempt = append(l.Exempt, slivers(f.Layout, a)...)
 	}
+	l.Exempt = append(l.Exempt, wide(b.steps)...)
 	for _, o := range odd(a) {
 		l.Exempt = append(l.Exempt, lay.Exemption{Rule: "narrowest rip", Run: -1, Edge: o.Edge, Why: "the edge is too slanted for one rip"})
 	}
@@ -103,7 +107,8 @@ type builder struct {
 	fields  []int       // of each run
 	number  map[int]int // stock board -> lay board
 	lengths []tape.Length
-	plain   bool // ends are not matched
+	steps   []stepped // of each field
+	plain   bool      // ends are not matched
 }
 
 func (b *builder) addRun(id int, f filled) {
@@ -163,7 +168,7 @@ func (b *builder) addPiece(f filled, p placed, hasLeft, hasRight bool) int {
 	id := len(b.lay.Pieces)
 	width := f.High - f.Low
 	out := lay.Piece{ID: id, Run: len(b.lay.Runs), Board: b.boardOf(p.board, width), How: lay.Slid}
-	out.Outline = stepped{b.ask.Fields[f.field].Part.Need}.straight(cutTo(f.Shape, from, to), f.Low, f.High)
+	out.Outline = b.steps[f.field].straight(cutTo(f.Shape, from, to), f.Low, f.High)
 	out.Turned = f.Ahead < 0
 	out.InBoard = b.inBoard(out.Outline, f, p, from, to)
 	near, far := b.ends(p)

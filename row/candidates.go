@@ -37,6 +37,7 @@ const (
 	Carried    Variant = "no spline, each start from a carried line"
 	TurnedAt   Variant = "turned at a doorway"
 	Shared     Variant = "taper shared by two walls"
+	Stepped    Variant = "closing rows stepped"
 )
 
 // Kind is what two candidates must differ in to be worth showing side by side.
@@ -67,6 +68,8 @@ type Score struct {
 	Transitions int         // doorways where this floor ends at another, under a strip or flush
 	Changes     []string    // doorways where rows turn or a header lies
 	AcrossWidth tape.Length // of the floor, square to the rows
+
+	longest tape.Length // board
 }
 
 // Taper is a rip that is wider at one end.
@@ -74,8 +77,19 @@ type Taper struct {
 	Edge  string
 	By    tape.Length // how much it loses from end to end
 	Per6  tape.Length // the same over 6 ft
-	Steps bool        // its row can be stepped: pieces of some 3 ft, each ripped to one width, keep within the play
 	Shown bool        // it will be seen: at tile or stone, more than is usually noticed, or much of its width
+	// Pieces of its row up to Fits are each ripped to one width, since what covers
+	// the gap hides the step to the next; a longer one tapers, unless the row is
+	// Stepped: then Step is the step that the longest board makes, and Over how much
+	// of it shows.
+	Fits       tape.Length
+	Stepped    bool
+	Step, Over tape.Length
+
+	wall  room.Wall // empty: none; its row is never stepped
+	run   tape.Length
+	play  tape.Length
+	slope float64
 }
 
 // Joists is how the rows lie to them.
@@ -123,6 +137,9 @@ func Candidates(p Place, joists room.Wall) []Candidate {
 		}
 		c.Kind = kindOf(h.dir, main)
 		out = append(out, c)
+		if s, ok := v.stepped(c); ok {
+			out = append(out, s)
+		}
 		if i == 0 {
 			for _, alt := range v.variants(h, c, joists) {
 				alt.Kind = c.Kind
@@ -347,7 +364,9 @@ func keep(cs []Candidate, lim limits.Limits) []Candidate {
 		variants[v] = true
 		return !n && c.differs(cs[0])
 	})
-	take(func(c Candidate) bool { return c.differs(cs[0]) && c.Variant == Plain })
+	take(func(c Candidate) bool {
+		return c.Variant == Plain && !slices.ContainsFunc(out, func(d Candidate) bool { return !c.differs(d) })
+	})
 	return out
 }
 
@@ -355,7 +374,7 @@ func keep(cs []Candidate, lim limits.Limits) []Candidate {
 // the other side of a plain room is the same thing turned round.
 func (c Candidate) differs(d Candidate) bool {
 	x, y := c.Score, d.Score
-	return c.Kind != d.Kind || c.Variant == FromMiddle || len(c.Fields) != len(d.Fields) || x.Narrowest != y.Narrowest ||
+	return c.Kind != d.Kind || c.Variant == FromMiddle || c.Variant == Stepped && d.Variant != Stepped || len(c.Fields) != len(d.Fields) || x.Narrowest != y.Narrowest ||
 		x.Spline != y.Spline || x.Starts != y.Starts || x.ByHand != y.ByHand || len(x.Tapers) != len(y.Tapers) || x.Notched != y.Notched
 }
 

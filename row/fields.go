@@ -34,11 +34,12 @@ type Field struct {
 
 // Place is where rows are laid out, and how.
 type Place struct {
-	Floor floor.Floor
-	Built room.Built
-	Trim  floor.Trim
-	Pitch tape.Length
-	Face  tape.Length // a header is so wide
+	Floor   floor.Floor
+	Built   room.Built
+	Trim    floor.Trim
+	Pitch   tape.Length
+	Face    tape.Length // a header is so wide
+	Longest tape.Length // the longest board; 0 not known
 	// Pattern is the widths of the rows in turn, over and over; none: all are
 	// Pitch. Fields that part at doorways, headers and frames are for rows of
 	// one width.

@@ -1,6 +1,8 @@
 package row
 
 import (
+	"slices"
+
 	"strake/finding"
 	"strake/floor"
 	"strake/lay"
@@ -127,4 +129,9 @@ func toward(d plane.Dir, b room.Built, pins []lay.Pin) plane.Dir {
 		}
 	}
 	return d
+}
+
+// steppedPins are those pins that hold in every field.
+func steppedPins(pins []lay.Pin) []lay.Pin {
+	return slices.DeleteFunc(slices.Clone(pins), func(p lay.Pin) bool { return p.Kind != lay.PinStepped })
 }

@@ -14,10 +14,11 @@ import (
 
 // scoreOf reads off the fields what a person weighs.
 func (p Place) scoreOf(fs []Field, joists room.Wall) Score {
-	s := Score{Narrowest: slices.Max(p.widths()), Joists: joistsOf(p.Built, fs[0].Layout.Dir, joists)}
+	s := Score{Narrowest: slices.Max(p.widths()), longest: p.Longest, Joists: joistsOf(p.Built, fs[0].Layout.Dir, joists)}
 	for _, f := range fs {
 		if f.Kind == lay.Field {
 			s.add(f, p.Wishes.Seen)
+			s.step(p.Wishes.Pins)
 		}
 		s.Rows += f.Layout.Rows
 		s.Runs += len(f.Layout.Runs)
@@ -86,9 +87,6 @@ func (s *Score) doorway(d room.Doorway, b room.Built, fs []Field) {
 	}
 }
 
-// stepLength is about how long the pieces of a stepped row are.
-const stepLength = 3 * tape.Foot
-
 // taperOf tells whether a rip tapers by more than a saw cut, and whether that
 // will be seen: always at what is flush (tile, stone), where it is more than
 // 1/4 in over 6 ft, or where one rip loses more than a quarter of its width.
@@ -98,7 +96,10 @@ func taperOf(r Rip, e floor.AlignedEdge, run tape.Length) (Taper, bool) {
 		return Taper{}, false
 	}
 	t := Taper{Edge: r.Edge, By: by, Per6: tape.Length(float64(by) / float64(run) * float64(6*tape.Foot))}
-	t.Steps = run > 0 && tape.Length(float64(by)/float64(run)*float64(stepLength)) <= e.Range.Play()
+	t.slope = float64((e.To.Y - e.From.Y).Abs()) / float64(run)
+	t.play = e.Range.Play()
+	t.Fits = tape.Length(float64(t.play) / max(t.slope, 1e-9))
+	t.wall, t.run = r.Wall, run
 	t.Shown = e.Kind == floor.Flush || t.Per6 >= noticed || 4*by > max(r.Left, r.Right)
 	return t, true
 }

@@ -26,7 +26,7 @@ func (s *split) fields(first int, from basis) []Field {
 		w := s.Wishes
 		w.Line = s.lines[g]
 		if g != first {
-			w.StartWall, w.EdgeOn, w.Pins, w.Middle = room.Wall{}, "", nil, false
+			w.StartWall, w.EdgeOn, w.Pins, w.Middle = room.Wall{}, "", steppedPins(w.Pins), false
 			from = basis{why: s.why[g]}
 		}
 		l, a := layRows(part, s.Built, s.dirs[g], from, s.widths(), s.Limits, w, s.Style)

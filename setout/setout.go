@@ -239,15 +239,6 @@ func mm(v float64) tape.Length {
 	return tape.Length(math.Round(v * float64(tape.Millimetre)))
 }
 
-// ringOf is a line of places in the frame of the rows.
-func ringOf(d plane.Dir, ps []plane.XY) plane.Ring {
-	out := make(plane.Ring, len(ps))
-	for i, c := range ps {
-		out[i] = d.ToRow(c)
-	}
-	return out
-}
-
 // outlineOf is the outline of a room of the floor.
 func outlineOf(p plan.Plan, name string) floor.RoomOutline {
 	i := slices.IndexFunc(p.Floor.Rooms, func(r floor.RoomOutline) bool { return r.Name == name })

@@ -74,6 +74,15 @@ type Boards struct {
 	Pattern    []tape.Length // faces of the rows in turn, over and over; none: one is proposed from what was delivered
 }
 
+// Longest is the longest board there is or may be.
+func (b Boards) Longest() tape.Length {
+	most := max(b.One, b.Mix.Most)
+	for _, c := range b.Tally {
+		most = max(most, c.Length)
+	}
+	return most
+}
+
 // Pitch is what a row takes up: the ten-board width over ten where measured,
 // else the face; rounded to a tick once.
 func (b Boards) Pitch() tape.Length {
