@@ -10,14 +10,8 @@ import (
 	"strake/tape"
 )
 
-// What counts as a flaw of looks where joints lie (common practice, no source
-// for the figures).
 const (
-	laidInLine      = 2 * tape.Inch  // H-joint: in line with one two rows off within this
-	laidSameShift   = tape.Inch      // stair-step: the same shift within this
-	laidFarthest    = 14 * tape.Inch // and no farther than this
-	laidCluster     = 3              // so many joints near each other are a cluster
-	srcLaidFlaws    = "common practice, no source: joints neither in line over one row, nor in steps, nor in clusters"
+	laidCluster     = 3 // so many joints near each other are a cluster
 	laidJointDo     = "Change the order of the boards in one of the rows, or begin it with another length."
 	laidPreferredDo = "Swap two boards of a row that is not nailed yet, if it is easily done."
 )

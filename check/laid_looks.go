@@ -33,13 +33,13 @@ var _ = declareLaid("H-joint",
 		for _, t := range s.threes() {
 			for _, p := range pairs([2]*laidRun{t[0], t[2]}) {
 				over := t[1].extent()
-				if p.apart() > laidInLine || seen[p] || p.x <= over.From || p.x >= over.To {
+				if p.apart() > s.lim.HReach.Value || seen[p] || p.x <= over.From || p.x >= over.To {
 					continue
 				}
 				seen[p] = true
 				f := r.strains(rowNames(t[0], t[2]))
 				f.Measured = fmt.Sprintf("joints %s out of line with %s between, at %s", s.tape.Of(p.apart()), t[1].name, s.both(p.a, p.b, p.x, p.y))
-				f.Limit, f.Source, f.Do = "better over "+s.tape.Of(laidInLine), srcLaidFlaws, laidPreferredDo
+				f.Limit, f.Source, f.Do = "better over "+s.tape.Of(s.lim.HReach.Value), s.lim.HReach.Source, laidPreferredDo
 				out = append(out, f)
 			}
 		}
@@ -47,19 +47,23 @@ var _ = declareLaid("H-joint",
 	})
 
 var _ = declareLaid("stair-step",
-	"Joints of rows as laid do not go on by the same shift twice running.",
+	"Joints of rows as laid do not go on by the same shift twice running, unless a fixed shift is chosen.",
 	func(r laidRule, s *laidSite) []finding.Finding {
 		var out []finding.Finding
+		if s.stock.Shift.Fixed() {
+			return nil
+		}
 		for _, t := range s.threes() {
 			for _, p := range pairs([2]*laidRun{t[0], t[1]}) {
 				for _, z := range t[2].joints {
 					shift, next := p.y-p.x, z-p.y
-					if (shift-next).Abs() > laidSameShift || shift.Abs() > laidFarthest || next.Abs() > laidFarthest || shift.Abs() <= laidSameShift {
+					far, same := s.lim.StairFarthest.Value, s.lim.StairReach.Value
+					if (shift-next).Abs() > same || shift.Abs() > far || next.Abs() > far || shift.Abs() <= same {
 						continue
 					}
 					f := r.strains(rowNames(t[:]...))
 					f.Measured = fmt.Sprintf("joints go on by %s and %s, from %s on", s.tape.Of(shift.Abs()), s.tape.Of(next.Abs()), s.at(t[0], p.x))
-					f.Limit, f.Source = "better not twice by the same", srcLaidFlaws
+					f.Limit, f.Source = "better not twice by the same within "+s.tape.Of(same), s.lim.StairReach.Source
 					f.Do = laidPreferredDo
 					out = append(out, f)
 				}
@@ -124,6 +128,6 @@ func (s *laidSite) cluster(r laidRule, c []laidJoint) finding.Finding {
 	}
 	f := r.strains(rowNames(rows...))
 	f.Measured = fmt.Sprintf("%d joints each near the next, at %s from %s", len(c), strings.Join(says, ", "), s.from(c[0].n))
-	f.Limit, f.Source, f.Do = "better "+s.tape.Of(s.lim.JointPreferred.Value)+" from one to the next", srcLaidFlaws, laidPreferredDo
+	f.Limit, f.Source, f.Do = "better "+s.tape.Of(s.lim.JointPreferred.Value)+" from one to the next", s.lim.JointPreferred.Source, laidPreferredDo
 	return f
 }

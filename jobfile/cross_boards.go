@@ -32,6 +32,9 @@ func boards(d *decoder, j *draft) {
 	if d.given(at(path, "count")) && !d.given(at(path, "one")) {
 		d.failPath(at(path, "count"), "a count goes with one length", "", countLike(d.unit.Imperial()))
 	}
+	if d.given(at(path, "shift")) {
+		shifted(d, j, at("boards", "lengths"))
+	}
 	if d.given(at(path, "mix")) {
 		mix(d, j, at(path, "mix"))
 	}

@@ -86,6 +86,7 @@ var lengthsTable = table[stock.Boards]{fields: []field[stock.Boards]{
 	length("read_to", "With a tally: the step that the lengths were read to.", within{mm / 100, 50 * mm}, func(b *stock.Boards) *tape.Length { return &b.ReadTo }).or("the step of the tally, 1/4 in or 5 mm at the most"),
 	length("slip", "With a tally: how far the reading of one board may well be off besides, as a standard deviation; 0 for boards measured against a stop.", within{0, 50 * mm}, func(b *stock.Boards) *tape.Length { return &b.Slip }).or("1/16 in: common practice, no source"),
 	yes("trusted", "With a tally: rows may be planned to close with whole boards. No: every row ends in a cut, measured when its other boards lie.", func(b *stock.Boards) *bool { return &b.Doubted }).or("yes"),
+	shiftField().or("joints fall where they look best: no H-joints, no steps"),
 	sub("mix", "The spread of lengths in a carton, where the boards are not yet known one by one: gives an example layout.", mixTable, func(b *stock.Boards) *stock.Mix { return &b.Mix }),
 }}
 

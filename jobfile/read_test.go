@@ -214,6 +214,10 @@ var mistakes = []struct {
 	{"3' 2\" from E-A", "3' 2\" from E-B", "3' 2\" from E-B", "not neighbours", "one of the walls A-B"},
 	{"3' 2\" from E-A", "3' 13\" from E-A", "3' 13\" from E-A", "a foot or more", "1\""},
 	{"tongue: 10-1/8", "tongue: -1", "-1", "a minus has no meaning here", "the length without it"},
+	{"tally: [24 x 36 in, 3 x 7' 0\", 61-1/2]", "one: 36, shift: 4/3", "4/3", "no part of a board", "such as 1/3"},
+	{"tally: [24 x 36 in, 3 x 7' 0\", 61-1/2]", "one: 36, shift: 36 in", "36 in}", "the shift is no less than a board", "less than 36\""},
+	{"tally: [24 x 36 in, 3 x 7' 0\", 61-1/2]", "one: 36, shift: 1/2 in", "1/2 in", "out of range", "a length from 1\" to"},
+	{"tally: [24 x 36 in,", "shift: 1/3, tally: [24 x 36 in,", "1/3, tally", "a shift goes with one length", "lengths: {one: 48 in, shift: 1/3}"},
 	{"A-B: 144", "A-B: 12' 13\"", "12' 13\"", `13" is a foot or more`, `13' 1"`},
 	{"A-B: 144", "A-B: 3,84 m", "3,84 m", "comma", "3.84 m"},
 	{"A-B: 144", "A-B: [144, 12' 7]", "12' 7", "unit of 7 is missing", `12' 7"`},
@@ -408,6 +412,16 @@ func TestOdd(t *testing.T) {
 		}
 		if len(found) != 1 || found[0].Rule != tt.rule || found[0].Where != tt.where || found[0].Level != tt.level || found[0].Do == "" {
 			t.Errorf("%q: found %v; want %s", tt.new, found, tt.rule)
+		}
+	}
+}
+
+// A bare fraction is a part of a board, anything else a length.
+func TestShiftOfBoardsOfOneLength(t *testing.T) {
+	for text, want := range map[string]stock.Shift{"1/3": {Num: 1, Den: 3}, "13-1/2": {Length: 27 * in / 2}, "400 mm": {Length: 400 * mm}, "random": {}} {
+		j, _, err := jobfile.ReadJob("job.yaml", []byte(strings.Replace(whole, "{tally: [24 x 36 in, 3 x 7' 0\", 61-1/2]}", "{one: 36, shift: "+text+"}", 1)))
+		if err != nil || j.Boards.Shift != want || j.Boards.Known != stock.OneSize {
+			t.Errorf("shift: %s reads as %+v, want %+v (%v)", text, j.Boards.Shift, want, err)
 		}
 	}
 }

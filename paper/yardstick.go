@@ -40,7 +40,9 @@ func YardsticksOf(p plan.Plan) Yardsticks {
 			if d, ok := nearestJoint(two, x); ok && d <= p.Job.Limits.HReach.Value {
 				y.H++
 			}
-			y.Stairs += stairsAt(x, one, two, p.Job.Limits)
+			if !p.Job.Boards.Shift.Fixed() { // there they are meant
+				y.Stairs += stairsAt(x, one, two, p.Job.Limits)
+			}
 		}
 	}
 	if count > 0 {

@@ -68,7 +68,7 @@ func (p Plan) laid(style tape.Style) (check.LaidFloor, []finding.Finding) {
 		first[k] = len(f.Zones)
 		for _, a := range g.Layout.Areas {
 			f.At[len(f.Zones)] = g.Part
-			f.Zones = append(f.Zones, lay.Zone{ID: len(f.Zones), Kind: g.Kind, Dir: g.Layout.Dir, Width: g.Layout.Pitch, Offset: g.Layout.Offset,
+			f.Zones = append(f.Zones, lay.Zone{ID: len(f.Zones), Kind: g.Kind, Dir: g.Layout.Dir, Width: g.Layout.Pitch, Offset: g.Layout.Offset, Pattern: g.Layout.Pattern,
 				Ahead: a.Ahead, Hand: p.Job.Boards.Hand, Outline: a.Outline})
 		}
 	}
@@ -197,7 +197,9 @@ func (g laidOn) front(l job.Laid, q *check.LaidRow) []finding.Finding {
 		}
 		d := (y - g.field.Layout.Runs[i].Front()).Abs()
 		at.From, at.Least, at.Most = fmt.Sprintf("the front of row %d", g.field.Layout.StartRow), d, d
-		at.Rows = int(d / g.field.Layout.Pitch)
+		if len(g.field.Layout.Pattern) == 0 { // of one width, so that ten boards tell of it
+			at.Rows = int(d / g.field.Layout.Pitch)
+		}
 		q.Front = at
 		return nil
 	}

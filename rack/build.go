@@ -130,7 +130,7 @@ func (b *builder) addRun(id int, f filled) {
 		r.Outline = cutTo(f.Shape, from, to)
 		if f.least < b.jointMin {
 			b.lay.Relaxed = append(b.lay.Relaxed, lay.Relaxation{Rule: "joint distance", Run: id, From: b.jointMin, To: f.least,
-				Why: "the boards left allow no more"})
+				Why: b.whyNear()})
 		}
 	}
 	if b.exempt(f.run) {

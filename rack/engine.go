@@ -32,6 +32,7 @@ type engine struct {
 	laid        map[int][]tape.Length // joints of the runs that lie already
 	stock       pile                  // all boards, before the first run
 	left        pile                  // what the last racking left
+	pattern     *pattern              // of a fixed shift; nil: joints fall as they may
 }
 
 // effort is how hard one attempt at a run tries.

@@ -29,6 +29,9 @@ func lengths(a Ask) ([]tape.Length, []finding.Finding) {
 		n := a.Boards.OneCount
 		if n == 0 {
 			n = int(math.Ceil(float64(need(a))*(1+spareBoards)/float64(max(1, a.Boards.One)))) + 2 + runsOf(a)/2
+			if a.Boards.Shift.Fixed() {
+				n += runsOf(a) // at most one more is cut in a row
+			}
 		}
 		for range n {
 			out = append(out, a.Boards.One)

@@ -43,6 +43,7 @@ func Next(ctx context.Context, a Ask, laid []Laid, count int) []Proposal {
 		e.laid[l.Run] = l.Joints
 	}
 	runs := e.oriented(a.Fields)
+	e.setOut(runs) // by all runs, not by those asked for alone
 	for k, left := 0, count; k < len(runs); k++ {
 		if _, ok := e.laid[k]; ok {
 			continue

@@ -47,6 +47,7 @@ func Lay(ctx context.Context, a Ask) lay.Lay {
 	l := e.build(a, ls, plan)
 	l.Findings = append(append(fs, e.findings(a, plan)...), e.pinFindings(plan, a.Style)...)
 	l.Findings = append(l.Findings, e.unsureFindings(a, plan)...)
+	l.Findings = append(l.Findings, e.patternFindings(a, plan)...)
 	return l
 }
 
@@ -73,6 +74,7 @@ func newEngine(ctx context.Context, a Ask, ls []tape.Length) *engine {
 	}
 	e.hand, e.atHand, e.progress, e.asked = a.Boards.Hand, a.AtHand, a.Progress, a.Pinned
 	e.unit = unit(ls)
+	e.pattern = newPattern(a, ls)
 	e.lengthError, e.untrusted, e.meanBoard = a.Boards.LengthError(), a.Boards.Doubted && a.Boards.Known == stock.Tallied, mean(ls)
 	for i, l := range ls {
 		e.stock.boards = append(e.stock.boards, item{board: i, to: l, groove: true, tongue: true})
@@ -125,6 +127,9 @@ const farApart = 1 << 50
 
 func (e *engine) fillAll(runs []run) []filled {
 	out := e.greedy(runs)
+	if e.pattern != nil {
+		return out
+	}
 	if unfilled(out) == 0 || e.spent() {
 		return e.polishFields(out)
 	}
@@ -195,6 +200,7 @@ func (e *engine) greedy(runs []run) []filled {
 	out := make([]filled, len(runs))
 	e.reserve(runs, &p)
 	e.chain = newChain(runs, p.boards, e.shop, e.unit)
+	e.setOut(runs)
 	for i, r := range runs {
 		e.ahead, e.order = len(runs)-1-i, i
 		if f, ok := e.fixed(r); ok {
@@ -211,7 +217,7 @@ func (e *engine) greedy(runs []run) []filled {
 			out[i].pieces, out[i].least = e.fillPinned(r, e.around(r, joints))
 			out[i].ok = true
 			p.boards = append(p.boards, e.pinned[i]...)
-		} else {
+		} else if out[i].pieces, out[i].least, out[i].ok = e.patterned(r, p, joints); !out[i].ok {
 			out[i].pieces, out[i].least, out[i].ok = e.fill(r, q, e.around(r, joints))
 		}
 		if !out[i].ok {

@@ -62,6 +62,7 @@ type Boards struct {
 	Tally      []Class     // Tallied
 	One        tape.Length // OneSize
 	OneCount   int         // OneSize: boards bought, 0 as many as it takes
+	Shift      Shift       // OneSize: joints move by this from row to row; zero: they fall as they may
 	Mix        Mix         // MixOnly
 	ReadTo     tape.Length // Tallied: the step that lengths were read to; 0: exact
 	Slip       tape.Length // Tallied: how far a hand reading may well be off besides, as a standard deviation; 0: not at all

@@ -20,7 +20,7 @@ type checkCmd struct {
 
 // Help says what is looked at.
 func (checkCmd) Help() string {
-	return `Without --lay: the readings are fitted and the rows set out, and everything noticed is printed; no boards are laid.
+	return `Without --lay and --laid: the readings are fitted and the rows set out, and everything noticed is printed; no boards are laid.
 
 With --lay FILE: the board layout in FILE is proved against the job's floor and limits: nothing overlaps, everything is covered, every board adds up, tongues meet grooves, joints and rips keep their limits. The floor is worked out again from the job, so a layout of an older state of the job fails where the two differ.
 
