@@ -9,7 +9,7 @@ import (
 )
 
 var _ = declare("pin",
-	"Every pin of the job is kept, or the lay leaves it out and that is said: a row edge on its corner, a rip or a full board at its edge, tongues toward its wall, a spline on its line, each piece along a wall of one width.",
+	"Every pin of the job is kept, or the lay leaves it out and that is said: a row edge on its corner, a rip or a full board at its edge, tongues toward its wall, a spline on its line, each piece along a wall of one width, a row through a doorway.",
 	holdPin)
 
 func holdPin(r Rule, s *site) []finding.Finding {
@@ -80,6 +80,12 @@ func (s *site) keeps(p lay.Pin) (string, bool) {
 				return "", true
 			}
 			measured = "tongues face away from it"
+		case lay.PinThrough:
+			why, ok := s.through(z, p)
+			if ok {
+				return "", true
+			}
+			measured = why
 		case lay.PinStepped:
 			if q := s.tapers(z, p.Where); q != nil {
 				return q.label() + " tapers", false
@@ -128,6 +134,25 @@ func (s *site) splineOn(z *zone, y tape.Length) bool {
 		}
 	}
 	return false
+}
+
+// through tells whether a row lies through the opening that a pin names, from
+// face to face of the wall and past both, else what lies there.
+func (s *site) through(z *zone, p lay.Pin) (string, bool) {
+	for _, e := range z.at.Edges {
+		if e.Beside && (e.Name == "wall "+p.Wall[0]+"-"+p.Wall[1] || e.Name == "wall "+p.Wall[1]+"-"+p.Wall[0]) {
+			return "rows lie along the opening", false
+		}
+	}
+	at := z.Dir.ToRow(p.At)
+	past := p.Width/2 + tape.Inch
+	for _, r := range z.runs {
+		lo, hi := r.Outline.Box()
+		if r.Low <= at.Y && at.Y <= r.High && lo.X <= at.X-past && hi.X >= at.X+past {
+			return "", true
+		}
+	}
+	return "no row lies through the opening whole", false
 }
 
 // faces tells whether the side tongues of a zone face the wall that a pin

@@ -42,6 +42,7 @@ type Pins struct {
 	Spline    string                   // the first two rows meet on the line through this corner or point
 	Tongues   room.Wall                // side tongues face this wall
 	Taper     room.Wall                // this wall takes the taper
+	From      string                   // rows of this room, or through this doorway, go on without a break
 	Stepped   room.Wall                // each piece along this wall is ripped to one width
 	Boards    map[string][]tape.Length // of a row by its name, such as 12a: these boards, from left to right
 }
@@ -60,6 +61,7 @@ type Wishes struct {
 	Between    [2]room.Wall // rows run halfway between these two walls
 	StartWall  room.Wall    // first row along this wall; empty: strake's choice
 	RunThrough string       // rows run through this doorway without a break
+	From       string       // rows of this room, or through this doorway, go on without a break
 	EdgeOn     string       // a row edge on this corner
 	FullBoard  string       // a full board along this edge: a wall A-B, a doorway, something that stays
 	Seen       []room.Wall  // walls where a taper would be seen

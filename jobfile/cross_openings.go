@@ -197,6 +197,7 @@ func (n *names) wishes() {
 		n.wall(at("wishes", "seen_walls", strconv.Itoa(i)), s)
 	}
 	n.through(w.RunThrough)
+	n.from(at("wishes", "continuous_from"), w.From)
 }
 
 // through checks that rows can run through the doorway that is wished for.

@@ -19,9 +19,23 @@ var doorwayTable = table[room.Doorway]{fields: []field[room.Doorway]{
 	beyondField().must(),
 	length("ends", "How deep in the wall this floor ends, from this room's side (not where another room of this job lies beyond).", within{0, 2000 * mm}, func(w *room.Doorway) *tape.Length { return &w.Ends }).or("half the wall's thickness, under the door leaf"),
 	sub("old_floor", "Boards that lie beyond already, where this floor ends.", oldTable, func(w *room.Doorway) *room.Old { return &w.Old }),
-	choice("rows", "What the rows do here, where another room of this job lies beyond: through (they go on), turn (beyond, rows lie along the doorway and their first one meets the ends of these), or header (a board across it, and each side has rows of its own).",
-		[]room.RowsAt{"through", room.RowsTurn, room.RowsHeader}, func(w *room.Doorway) *room.RowsAt { return &w.Rows }).or("through"),
+	rowsField(),
 }}
+
+// rowsField reads what rows do in a doorway; that they go through is the zero
+// value, written or not.
+func rowsField() field[room.Doorway] {
+	const through = "through"
+	f := choice("rows", "What the rows do here, where another room of this job lies beyond: through (they go on), turn (beyond, rows lie along the doorway and their first one meets the ends of these), or header (a board across it, and each side has rows of its own).",
+		[]room.RowsAt{through, room.RowsTurn, room.RowsHeader}, func(w *room.Doorway) *room.RowsAt { return &w.Rows }).or(through)
+	read := f.read
+	f.read = func(d *decoder, n ast.Node, w *room.Doorway) {
+		if read(d, n, w); w.Rows == through {
+			w.Rows = room.RowsThrough
+		}
+	}
+	return f
+}
 
 // oldTable is an old floor of boards beyond a doorway.
 var oldTable = table[room.Old]{fields: []field[room.Old]{

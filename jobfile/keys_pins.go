@@ -1,6 +1,7 @@
 package jobfile
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -26,6 +27,7 @@ var pinTable = table[job.Pins]{fields: []field[job.Pins]{
 	wall("tongues_toward", "Side tongues face this wall, so that rows are laid toward it.", func(p *job.Pins) *room.Wall { return &p.Tongues }),
 	boardsField(),
 	wall("taper_at", "This wall takes all of the taper: rows run along the one that faces it.", func(p *job.Pins) *room.Wall { return &p.Taper }),
+	from("continuous_from", "Rows of this room, or through this doorway, go on without a break; the direction follows.", func(p *job.Pins) *string { return &p.From }),
 	wall("stepped_at", "The row along this wall is stepped: each of its pieces is ripped to one width, also where what covers the gap does not hide the step. Left out, a piece is so where that hides it, and tapers elsewhere.", func(p *job.Pins) *room.Wall { return &p.Stepped }),
 }}
 
@@ -62,6 +64,49 @@ func edge[T any](key, doc string, to func(*T) *string) field[T] {
 	})
 }
 
+var fromShape = shape{words: "the name of a doorway between two rooms, or of a room with one such doorway", schema: map[string]any{"type": []any{"string", "number"}}}
+
+// from is a key whose value names a doorway inside the floor, or a room that
+// has one.
+func from[T any](key, doc string, to func(*T) *string) field[T] {
+	return custom(key, doc, fromShape, func(d *decoder, n ast.Node, t *T) {
+		if v, ok := d.text(n, fromShape.words); ok && d.named(n.GetToken(), v, "doorway or room") {
+			*to(t) = strings.TrimSpace(v)
+		}
+	})
+}
+
+// from checks that a name means one doorway that rows go on through.
+func (n *names) from(path, s string) {
+	if s == "" || n.broken {
+		return
+	}
+	inner := n.j.Sketch.Inner(s)
+	var all []string
+	for _, d := range inner {
+		all = append(all, d.Name)
+	}
+	switch {
+	case len(inner) > 1:
+		n.d.failPath(path, "“"+s+"” has more than one doorway to another room", s, "one of "+strings.Join(all, ", "))
+	case len(inner) == 1 && inner[0].Rows != room.RowsThrough:
+		n.d.failPath(path, "in the doorway “"+inner[0].Name+"” the job has rows: "+string(inner[0].Rows)+", so none goes on", s, "one of the two")
+	case len(inner) == 0:
+		for _, r := range n.j.Sketch.Rooms {
+			for _, d := range n.j.Sketch.Inner(r.Name) {
+				if !slices.Contains(all, d.Name) {
+					all = append(all, d.Name)
+				}
+			}
+		}
+		want := "a doorway with another room of this job beyond"
+		if len(all) > 0 {
+			want = "one of " + strings.Join(all, ", ")
+		}
+		n.d.failPath(path, "“"+s+"” is no doorway between two rooms of this job, and no room with one", s, want)
+	}
+}
+
 // pins checks that what is pinned is there.
 func (n *names) pins() {
 	p := n.j.Pins
@@ -72,6 +117,7 @@ func (n *names) pins() {
 	n.wall(at("pins", "tongues_toward"), p.Tongues)
 	n.wall(at("pins", "taper_at"), p.Taper)
 	n.wall(at("pins", "stepped_at"), p.Stepped)
+	n.from(at("pins", "continuous_from"), p.From)
 	if p.Taper != (room.Wall{}) && (n.j.Wishes.Direction != (room.Wall{}) || n.j.Wishes.Between != [2]room.Wall{}) {
 		n.d.failPath(at("pins", "taper_at"), "the wishes give a direction too, and both cannot hold", p.Taper.String(), "one of the two")
 	}

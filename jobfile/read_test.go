@@ -285,6 +285,8 @@ var mistakes = []struct {
 	{"rows_across: A-B", "rows_across: A-B\n  rows_along: A-B", "A-B\n  rows_along", "cannot both hold", "one of the two"},
 	{"run_through: arch", "run_through: arc", "arc", "not known", "did you mean “arch”"},
 	{"run_through: arch", "run_through: way out", "way out", "ends in the way out", "another room"},
+	{"edge_on: P", "continuous_from: way out", "way out", "no doorway between two rooms", "one of arch"},
+	{"seed: 18446", "pins: {continuous_from: attic}\nseed: 18446", "attic", "no doorway between two rooms", "one of arch"},
 	{"edge_on: P", "edge_on: Q", "Q", "not a corner or point", "one of"},
 	{"seed: 18446", "pins: {stepped_at: A-Q}\nseed: 18446", "A-Q", "is not a corner", "A-B"},
 	{"seed: 18446", "seed: -1", "-1", "not such a number", "whole number"},

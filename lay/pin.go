@@ -16,7 +16,8 @@ const (
 	PinRip     PinKind = "rip at"        // the row along an edge is ripped to a width
 	PinFull    PinKind = "full board at" // the row along an edge is a full board
 	PinTongues PinKind = "tongues toward"
-	PinStepped PinKind = "stepped at" // each piece along an edge is ripped to one width
+	PinThrough PinKind = "continuous through" // rows go on through a doorway without a break
+	PinStepped PinKind = "stepped at"         // each piece along an edge is ripped to one width
 )
 
 // BindsOffset tells whether the pin fixes where the row lines lie.
@@ -29,9 +30,9 @@ func (k PinKind) BindsOffset() bool {
 type Pin struct {
 	Kind  PinKind
 	Where string      // name of the corner or of the floor's edge
-	At    plane.XY    // PinEdge, PinSpline: the place on the floor plan, mm
-	Wall  room.Wall   // PinTongues, PinStepped
-	Width tape.Length // PinRip
+	At    plane.XY    // PinEdge, PinSpline: the place on the floor plan, mm; PinThrough: the middle of the opening
+	Wall  room.Wall   // PinTongues, PinStepped, PinThrough
+	Width tape.Length // PinRip; PinThrough: the thickness of the wall there
 }
 
 // String names a pin: "rip at wall A-B".

@@ -29,7 +29,7 @@ func Choices(w io.Writer, c plan.Choices) error {
 	}
 	if len(c.Candidates) > 0 {
 		shiftTable(&b, c, say)
-		wrap(&b, "To have another one, write it under wishes in the job: rows_along, rows_across or rows_between, start_wall, edge_on; start_middle and backwards say which way rows are laid, and turned_by lays them diagonally. Under pins, taper_at says which wall takes the taper, and stepped_at that its row is stepped. The start of each is the best there is for its direction; directions between these were not tried.", "", "")
+		wrap(&b, "To have another one, write it under wishes in the job: rows_along, rows_across or rows_between, start_wall, continuous_from, edge_on; start_middle and backwards say which way rows are laid, and turned_by lays them diagonally. Under pins, taper_at says which wall takes the taper, and stepped_at that its row is stepped. The start of each is the best there is for its direction; directions between these were not tried.", "", "")
 	}
 	_, err := io.WriteString(w, b.String())
 	return err
@@ -62,6 +62,12 @@ func choiceLines(k row.Candidate, say words.Lengths, u tape.Unit) []string {
 	}
 	if len(s.Through) > 0 {
 		out = append(out, "rows run through doorway "+strings.Join(s.Through, ", "))
+	}
+	switch {
+	case s.Breaks != "":
+		out = append(out, "not continuous from "+s.From+", as wished: "+s.Breaks)
+	case s.From != "":
+		out = append(out, "continuous from "+s.From+", as wished")
 	}
 	if len(s.Changes) > 0 {
 		out = append(out, "rows turn, or a header lies, in doorway "+strings.Join(s.Changes, ", "))

@@ -7,6 +7,7 @@ import (
 	"strake/job"
 	"strake/lay"
 	"strake/room"
+	"strake/row"
 )
 
 // pinsOf are the pins of a job, on the floor as built.
@@ -29,10 +30,46 @@ func pinsOf(j job.Job, b room.Built, f floor.Floor) []lay.Pin {
 	if p.Tongues != (room.Wall{}) {
 		out = append(out, lay.Pin{Kind: lay.PinTongues, Where: "wall " + p.Tongues.String(), Wall: p.Tongues})
 	}
+	if d, ok := doorwayOf(b, p.From); ok {
+		out = append(out, throughPin(b, d))
+	}
 	if p.Stepped != (room.Wall{}) {
 		out = append(out, lay.Pin{Kind: lay.PinStepped, Where: edgeName(p.Stepped.String(), b, f), Wall: p.Stepped})
 	}
 	return out
+}
+
+// doorwayOf is the doorway inside the floor that a name means, of the doorway or
+// of a room that has one only.
+func doorwayOf(b room.Built, name string) (room.Doorway, bool) {
+	if inner := b.Inner(name); name != "" && len(inner) == 1 {
+		return inner[0], true
+	}
+	return room.Doorway{}, false
+}
+
+// throughPin is the pin on rows that go on through a doorway, at the middle of
+// its opening.
+func throughPin(b room.Built, d room.Doorway) lay.Pin {
+	p := lay.Pin{Kind: lay.PinThrough, Where: d.Name, Wall: d.Wall, Width: d.Thickness}
+	s, e, ok := floor.Jambs(b, d.Wall, d.From, d.At, d.Width)
+	farE, farS, ok2 := floor.Jambs(b, d.OtherWall, d.OtherFrom, d.OtherAt, d.Width)
+	if ok && ok2 {
+		p.At = s.Add(e).Add(farS).Add(farE).Times(0.25)
+	}
+	return p
+}
+
+// continuous is the wish, or the pin, for rows that go on through a doorway.
+func continuous(j job.Job) row.Continuous {
+	name := j.Pins.From
+	if name == "" {
+		name = j.Wishes.From
+	}
+	if inner := j.Sketch.Inner(name); name != "" && len(inner) == 1 {
+		return row.Continuous{Doorway: inner[0].Name, From: name, Pinned: j.Pins.From != ""}
+	}
+	return row.Continuous{}
 }
 
 // edgeName is what the floor calls the edge that a job names: a wall by its

@@ -67,6 +67,23 @@ func (s Sketch) FindWall(w Wall) (roomIndex int, ccw Wall, ok bool) {
 	return 0, w, false
 }
 
+// Inner are the doorways to other rooms of the floor that a name means: the
+// doorway of that name, else those of the room of that name.
+func (s Sketch) Inner(name string) []Doorway {
+	var out []Doorway
+	for _, d := range s.Doorways {
+		if d.Name == name && d.Beyond == BeyondRoom {
+			return []Doorway{d}
+		}
+		near, _, ok := s.FindWall(d.Wall)
+		far, _, ok2 := s.FindWall(d.OtherWall)
+		if ok && ok2 && d.Beyond == BeyondRoom && (s.Rooms[near].Name == name || s.Rooms[far].Name == name) {
+			out = append(out, d)
+		}
+	}
+	return out
+}
+
 // Point is a named place on a wall, for readings.
 type Point struct {
 	Name string

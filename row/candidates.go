@@ -68,6 +68,8 @@ type Score struct {
 	Transitions int         // doorways where this floor ends at another, under a strip or flush
 	Changes     []string    // doorways where rows turn or a header lies
 	AcrossWidth tape.Length // of the floor, square to the rows
+	From        string      // rows are wished to go on from there; empty: no such wish
+	Breaks      string      // why they do not; empty: they do
 
 	longest tape.Length // board
 }
@@ -124,6 +126,8 @@ const shownCandidates = 5
 // between angles.
 func Candidates(p Place, joists room.Wall) []Candidate {
 	var out []Candidate
+	wished := p.Wishes.Continuous
+	p, _ = p.weighed()
 	longest, _ := along(p.Built, Wishes{})
 	main, _ := wallDir(p.Built, longest.wall)
 	for i, h := range headings(p.Built, p.Wishes, joists) {
@@ -146,6 +150,9 @@ func Candidates(p Place, joists room.Wall) []Candidate {
 				out = append(out, alt)
 			}
 		}
+	}
+	for i := range out {
+		out[i].Score.goesOn(p.Built, out[i].Fields, wished)
 	}
 	return keep(out, p.Limits)
 }
@@ -378,7 +385,8 @@ func (c Candidate) differs(d Candidate) bool {
 		x.Spline != y.Spline || x.Starts != y.Starts || x.ByHand != y.ByHand || len(x.Tapers) != len(y.Tapers) || x.Notched != y.Notched
 }
 
-// betterThan orders candidates: no sliver, over the joists, fewer shown tapers,
+// betterThan orders candidates: no sliver, over the joists, rows that go on where
+// that is wished, fewer shown tapers,
 // the wider narrowest rip, fewer rows.
 func (c Candidate) betterThan(d Candidate, lim limits.Limits) bool {
 	x, y := c.Score, d.Score
@@ -387,6 +395,9 @@ func (c Candidate) betterThan(d Candidate, lim limits.Limits) bool {
 	}
 	if a, b := x.Joists == AlongJoists, y.Joists == AlongJoists; a != b {
 		return b
+	}
+	if a, b := x.Breaks == "", y.Breaks == ""; a != b {
+		return a
 	}
 	if a, b := x.shown(), y.shown(); a != b {
 		return a < b

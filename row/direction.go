@@ -25,6 +25,7 @@ type Wishes struct {
 	Turning    Turning           // which pockets behind the start are laid backwards
 	Doorways   map[string]Change // what happens where the floor goes through them; left out: Through
 	Line       *plane.XY         // a row line runs through this place: where a field begins at another
+	Continuous Continuous        // rows go on through a doorway
 	TaperAt    room.Wall         // this wall takes the taper: rows run along the one that faces it
 	Pins       []lay.Pin         // kept even where they break a limit
 }
@@ -41,20 +42,20 @@ type basis struct {
 func direction(b room.Built, w Wishes) (plane.Dir, basis, []finding.Finding) {
 	from, fs := along(b, w)
 	d, _ := wallDir(b, from.wall)
-	if w.Between != ([2]room.Wall{}) {
+	if w.Between != ([2]room.Wall{}) && !w.Continuous.Pinned {
 		if e, ok := between(b, w.Between[0], w.Between[1]); ok {
 			d, from = e, halfway(w.Between[0], w.Between[1])
 		} else {
 			fs = append(fs, noHalf(w.Between))
 		}
 	}
-	if w.Across {
+	if w.Across && !w.Continuous.Pinned {
 		from.across, from.why = !from.across, "square to that: "+from.why
 	}
 	if from.across {
 		d = plane.Dir(plane.XY(d).Left())
 	}
-	if w.TaperAt != (room.Wall{}) {
+	if w.TaperAt != (room.Wall{}) && !w.Continuous.Pinned {
 		if v, ok := facing(b, w.TaperAt); ok {
 			d, _ = wallDir(b, v)
 			from = basis{wall: v, why: fmt.Sprintf("rows along wall %s, so that wall %s takes the taper", v, w.TaperAt)}
@@ -94,6 +95,9 @@ func direction(b room.Built, w Wishes) (plane.Dir, basis, []finding.Finding) {
 // one with the doorway that rows are to run through, else the longest.
 func along(b room.Built, w Wishes) (basis, []finding.Finding) {
 	var fs []finding.Finding
+	if from, ok := continuousBasis(b, w); ok {
+		return from, nil
+	}
 	if w.Direction != (room.Wall{}) {
 		if _, ok := wallDir(b, w.Direction); ok {
 			return basis{wall: w.Direction, why: fmt.Sprintf("rows along wall %s, as wished", w.Direction)}, nil

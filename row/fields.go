@@ -57,8 +57,11 @@ func (p Place) widths() []tape.Length { return lay.CoursesOf(0, p.Pitch, p.Patte
 // its direction. A change that cannot be made at a doorway is reported, and
 // rows go on through it.
 func Fields(p Place) []Field {
-	d, from, fs := direction(p.Built, p.Wishes)
-	return p.fields(d, from, fs)
+	q, lost := p.weighed()
+	d, from, fs := direction(q.Built, q.Wishes)
+	out := q.fields(d, from, fs)
+	out[0].Layout.Findings = append(out[0].Layout.Findings, p.continuousFinding(out, lost)...)
+	return out
 }
 
 // fields is Fields with the direction of the first one given.

@@ -159,6 +159,11 @@ func (l *Layout) sliverFindings(lim limits.Limits, style tape.Style) []finding.F
 	}
 	if slivers != nil {
 		do := "No start line keeps every rip in this direction. Try the other direction, or move what can be moved."
+		for _, pin := range l.Pins {
+			if pin.Kind == lay.PinThrough {
+				do = "No start line keeps every rip in this direction, which the pin \"" + pin.String() + "\" gives. Take it out, and another may."
+			}
+		}
 		if l.Pin != "" {
 			do = "The pin \"" + l.Pin + "\" is kept as the job asks. Take it out, and the best start line is used."
 		}
