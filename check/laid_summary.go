@@ -18,7 +18,7 @@ func (s *laidSite) summary() finding.Finding {
 			untold = append(untold, n.Name)
 		}
 	}
-	f.Measured = fmt.Sprintf("%d rows looked at, %d joints", len(s.runs), joints)
+	f.Measured = counted(len(s.runs), "row", "rows") + " looked at, " + counted(joints, "joint", "joints")
 	if p, ok := s.closest(); ok {
 		f.Where = rowNames(p.a, p.b)
 		f.Measured += fmt.Sprintf("; the nearest two of neighbouring rows are %s apart here, at %s", s.tape.Of(p.apart()), s.both(p.a, p.b, p.x, p.y))

@@ -106,6 +106,13 @@ var laidSlips = []struct {
 	{"drift from a wall out of parallel", func(b *laidBench) {
 		b.floor.Rows[2].Front = &LaidFront{Read: in(15.5), From: "wall A-B", Least: in(15.75), Most: in(16)}
 	}, `warn: drift (row 3, tongue edge): 15-1/2" from wall A-B, 1/4" short of its place; limit within 1/8" of 15-3/4" to 16". Read it at both ends`},
+	{"a joint between jambs", func(b *laidBench) {
+		at := b.floor.At[0]
+		for _, y := range []float64{10, 40} {
+			at.Edges = append(at.Edges, floor.AlignedEdge{Name: "jamb of doorway hall", Kind: floor.Jamb, From: pt(43, y), To: pt(48, y), Beside: true})
+		}
+		b.floor.At[0] = at
+	}, `warn: joint in a doorway (row 3, doorway hall): a joint 45-3/4" from wall D-A, between the jambs; limit better none there`},
 	{"no such row", func(b *laidBench) { b.floor.Rows[0].Name, b.floor.Rows[0].Run = "99", -1 },
 		`stop: rows as laid (row 99): the plan has no row of that name. Name it as the row list does: rows 1 to 8`},
 	{"named twice", func(b *laidBench) { b.floor.Rows[0] = b.floor.Rows[1] }, `stop: rows as laid (row 2): named twice`},

@@ -1,6 +1,7 @@
 package jobfile
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -17,7 +18,7 @@ const shiftLike = "a part of a board such as 1/3, a length such as 13-1/2\", or 
 // a board: no joints move by a third of an inch.
 func shiftField() field[stock.Boards] {
 	s := shape{words: shiftLike, schema: map[string]any{"type": []any{"string", "number"}}}
-	return custom("shift", "With one: joints move by this from row to row, a fixed pattern, from where the smallest end piece is longest; random leaves them to fall where they look best.", s,
+	return custom("shift", "With one, or a tally of one length: joints move by this from row to row, a fixed pattern, from where the smallest end piece is longest; random leaves them to fall where they look best.", s,
 		func(d *decoder, n ast.Node, b *stock.Boards) {
 			v, ok := d.text(n, shiftLike)
 			if !ok || v == "random" {
@@ -53,11 +54,19 @@ func part(s string) (num, den int, ok bool) {
 // shifted checks that a shift goes with boards of one length, and is less.
 func shifted(d *decoder, j *draft, path string) {
 	b, s := j.Boards, tape.Paper(j.Unit)
+	if !b.Shift.Fixed() {
+		return // random, or not read
+	}
+	one := b.One
+	if len(b.Tally) > 0 {
+		one = b.Tally[0].Length
+	}
+	several := slices.ContainsFunc(b.Tally, func(c stock.Class) bool { return c.Length != one })
 	switch {
-	case !d.given(at(path, "one")):
-		d.failPath(at(path, "shift"), "a shift goes with one length: boards of many lengths have no fixed pattern", "", "lengths: {one: "+oneLike(d.unit.Imperial())+", shift: 1/3}, or no shift")
-	case b.One > 0 && b.Shift.Length >= b.One:
-		d.failPath(at(path, "shift"), "the shift is no less than a board", s.Of(b.Shift.Length), "less than "+s.Of(b.One))
+	case several || !d.given(at(path, "one")) && !d.given(at(path, "tally")):
+		d.failPath(at(path, "shift"), "a shift goes with boards of one length: those of many have no fixed pattern", "", "lengths: {one: "+oneLike(d.unit.Imperial())+", shift: 1/3}, or no shift")
+	case one > 0 && b.Shift.Length >= one:
+		d.failPath(at(path, "shift"), "the shift is no less than a board", s.Of(b.Shift.Length), "less than "+s.Of(one))
 	}
 }
 

@@ -217,7 +217,7 @@ var mistakes = []struct {
 	{"tally: [24 x 36 in, 3 x 7' 0\", 61-1/2]", "one: 36, shift: 4/3", "4/3", "no part of a board", "such as 1/3"},
 	{"tally: [24 x 36 in, 3 x 7' 0\", 61-1/2]", "one: 36, shift: 36 in", "36 in}", "the shift is no less than a board", "less than 36\""},
 	{"tally: [24 x 36 in, 3 x 7' 0\", 61-1/2]", "one: 36, shift: 1/2 in", "1/2 in", "out of range", "a length from 1\" to"},
-	{"tally: [24 x 36 in,", "shift: 1/3, tally: [24 x 36 in,", "1/3, tally", "a shift goes with one length", "lengths: {one: 48 in, shift: 1/3}"},
+	{"tally: [24 x 36 in,", "shift: 1/3, tally: [24 x 36 in,", "1/3, tally", "a shift goes with boards of one length", "lengths: {one: 48 in, shift: 1/3}"},
 	{"A-B: 144", "A-B: 12' 13\"", "12' 13\"", `13" is a foot or more`, `13' 1"`},
 	{"A-B: 144", "A-B: 3,84 m", "3,84 m", "comma", "3.84 m"},
 	{"A-B: 144", "A-B: [144, 12' 7]", "12' 7", "unit of 7 is missing", `12' 7"`},
@@ -415,6 +415,14 @@ func TestOdd(t *testing.T) {
 		if len(found) != 1 || found[0].Rule != tt.rule || found[0].Where != tt.where || found[0].Level != tt.level || found[0].Do == "" {
 			t.Errorf("%q: found %v; want %s", tt.new, found, tt.rule)
 		}
+	}
+}
+
+// A tally of one length may have a shift too.
+func TestShiftOfATallyOfOneLength(t *testing.T) {
+	text := strings.Replace(whole, "{tally: [24 x 36 in, 3 x 7' 0\", 61-1/2]}", "{tally: [24 x 36 in, 36 in], shift: 1/3}", 1)
+	if j, _, err := jobfile.ReadJob("job.yaml", []byte(text)); err != nil || !j.Boards.Shift.Fixed() {
+		t.Errorf("read as %+v: %v", j.Boards, err)
 	}
 }
 

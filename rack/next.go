@@ -22,6 +22,7 @@ type Proposal struct {
 	// boards allowed no more; Nearest the smallest to the rows beside it, 0
 	// where nothing lies beside any of its joints.
 	Least, Nearest tape.Length
+	Off            tape.Length // how far its joints lie off the pattern of a fixed shift
 }
 
 // Part is a piece of a proposal: a board of those given, whole or cut.
@@ -59,6 +60,9 @@ func Next(ctx context.Context, a Ask, laid []Laid, count int) []Proposal {
 		if _, ok := e.laid[f.index]; !ok {
 			p := f.proposal()
 			p.Nearest = f.nearest(e.around(f.run, joints).one)
+			if e.pattern != nil && f.ok && !f.alone {
+				p.Off = e.offGrid(f)
+			}
 			out = append(out, p)
 		}
 	}

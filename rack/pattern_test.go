@@ -137,7 +137,7 @@ func TestNextGoesOnWithThePattern(t *testing.T) {
 	if got := joints(next[0]); len(got) == 0 || (got[0]-36*inch)%(48*inch) != 0 {
 		t.Errorf("after a row with joints from 20 in on: %v, want 36 in on", got)
 	}
-	if next[0].Nearest != 16*inch {
+	if next[0].Off != 0 || next[0].Nearest != 16*inch {
 		t.Errorf("joints lie %v from those beside, want 16 in", next[0].Nearest)
 	}
 }

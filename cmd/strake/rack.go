@@ -31,6 +31,8 @@ func (rackCmd) Help() string {
 
 A board split? Leave it out of the boards at hand, and ask again: these boards are all there is.
 
+Where all boards at hand have one length and the job gives a shift, the rows go on with the pattern of the last row as laid.
+
 A number without a unit is in the job's own unit. Lengths are trusted as far as the job trusts its tally (read_to, slip and trusted under lengths). Nothing is written to disk. strake check JOB --laid looks over the rows as laid.`
 }
 
@@ -52,9 +54,12 @@ func (c *rackCmd) Run(r rim) error {
 		fmt.Fprint(r.out, paper.Findings(p))
 		return errFindings
 	}
-	missing := false
+	if j.Boards.Shift.Fixed() && slices.Min(boards) != slices.Max(boards) {
+		fmt.Fprintln(r.out, "note: boards of several lengths are at hand: joints fall where they look best, and not by the job's shift")
+	}
+	missing, sawn := false, map[int]bool{}
 	for _, next := range plan.Next(r.ctx, p, boards, laid, c.Rows) {
-		fmt.Fprintln(r.out, proposed(p, next, boards))
+		fmt.Fprintln(r.out, proposed(p, next, boards, sawn))
 		missing = missing || !next.Filled
 	}
 	if missing {
@@ -111,8 +116,8 @@ func (c *rackCmd) boards(r rim, unit tape.Unit) ([]tape.Length, error) {
 	return out, err
 }
 
-// proposed is a proposal in words.
-func proposed(p plan.Plan, next rack.Proposal, boards []tape.Length) string {
+// proposed is a proposal in words; sawn are the boards cut before.
+func proposed(p plan.Plan, next rack.Proposal, boards []tape.Length, sawn map[int]bool) string {
 	at := rack.Order(p.AllFields())[next.Run]
 	run := p.Field(at.Field).Layout.Runs[at.Run]
 	name := "row " + words.RowPart(run.Row, run.Part) + ": "
@@ -124,7 +129,12 @@ func proposed(p plan.Plan, next rack.Proposal, boards []tape.Length) string {
 	for _, q := range next.Pieces {
 		s := style.Of(q.Length)
 		if q.CutLeft || q.CutRight {
-			s += " cut from " + style.Of(boards[q.Board])
+			from := " cut from "
+			if sawn[q.Board] {
+				from = " from what is left of "
+			}
+			sawn[q.Board] = true
+			s += from + style.Of(boards[q.Board])
 		}
 		out = append(out, s)
 	}
@@ -140,6 +150,9 @@ func kept(p plan.Plan, next rack.Proposal, style tape.Style) string {
 	}
 	if limit := p.Job.Limits.JointMin.Value; next.Least < limit {
 		s += fmt.Sprintf("; the boards at hand allow no more: at least %s was held to, the limit is %s", style.Of(next.Least), style.Of(limit))
+	}
+	if off := tape.Nearest(next.Off, style.Step); off > 0 {
+		s += "; " + style.Of(off) + " off the pattern, as an end piece would be too short or a joint too near"
 	}
 	return s
 }
