@@ -1,6 +1,8 @@
 package check
 
 import (
+	"math"
+
 	"strake/finding"
 	"strake/tape"
 )
@@ -32,8 +34,8 @@ var _ = declareLaid(laidSumName,
 		return out
 	})
 
-// gapOf holds one end to its range. Up to what no end is cut closer than, a
-// limit is only strained.
+// gapOf holds one end to its range. Up to what no end is cut closer than, and
+// what the readings may add up to be off, a limit is only strained.
 func (s *laidSite) gapOf(r laidRule, n *laidRun, e laidEnd) []finding.Finding {
 	over, short := e.in*(e.Reach-e.at), e.in*(e.at-e.Need) // beyond the least, beyond the greatest gap
 	off := max(over, short)
@@ -41,7 +43,11 @@ func (s *laidSite) gapOf(r laidRule, n *laidRun, e laidEnd) []finding.Finding {
 		return nil
 	}
 	f := r.breaks(n.name + " at " + e.name())
-	if off <= s.lim.EndFit.Value {
+	read := 1 // the gap at the start alone
+	if e.in < 0 {
+		read += len(n.Pieces)
+	}
+	if off <= s.lim.EndFit.Value+s.readTo(read) {
 		f = r.strains(n.name + " at " + e.name())
 	}
 	what := "gap " + s.tape.Of(e.gap())
@@ -63,6 +69,12 @@ func (s *laidSite) gapOf(r laidRule, n *laidRun, e laidEnd) []finding.Finding {
 		f.Source = s.lim.GapLeast.Source
 	}
 	return []finding.Finding{f}
+}
+
+// readTo is what so many readings to a step of the tape may be off together: two
+// standard deviations of as many roundings.
+func (s *laidSite) readTo(readings int) tape.Length {
+	return tape.Length(2 * math.Sqrt(float64(readings)/12) * float64(s.tape.Step))
 }
 
 // gapLimit is the limit that a gap is beyond.

@@ -38,8 +38,12 @@ func (s *laidSite) endOf(n *laidRun, r lay.EndRange, in, at tape.Length) laidEnd
 	return e
 }
 
-// square turns a distance along the row into one square to the edge.
+// square turns a distance along the row into one square to the edge; without
+// one it is the same.
 func (e laidEnd) square(along tape.Length) tape.Length {
+	if !e.met {
+		return along
+	}
 	line := edge{e.edge.From, e.edge.To}
 	return nearest(new(big.Rat).Mul(rat(along), frac(line.y().Len(), line.length())))
 }
@@ -57,11 +61,7 @@ func (e laidEnd) wall() tape.Length {
 
 // gap is the gap between the pieces and the edge, square to it.
 func (e laidEnd) gap() tape.Length {
-	along := e.in * (e.at - e.wall())
-	if !e.met {
-		return along
-	}
-	return e.square(along)
+	return e.square(e.in * (e.at - e.wall()))
 }
 
 // name is what the end comes to.

@@ -17,6 +17,7 @@ import (
 	"strake/jobfile"
 	"strake/lay"
 	"strake/plan"
+	"strake/room"
 	"strake/row"
 	"strake/tape"
 )
@@ -112,6 +113,58 @@ func TestPlannedRowsHoldAsLaid(t *testing.T) {
 	}
 	if moved < 15 {
 		t.Errorf("a joint was moved on %d floors only", moved)
+	}
+}
+
+// A person reads to 1/16 in: rounded so, planned rows still hold.
+func TestPlannedRowsHoldAsRead(t *testing.T) {
+	for seed := range uint64(40) {
+		f := floors{rand.New(rand.NewPCG(seed, 11))}
+		p := plan.MakeWithin(context.Background(), f.job(seed), light)
+		if finding.Worst(p.Findings) == finding.Stop {
+			continue
+		}
+		p.Job.Laid = asLaid(p)
+		for i := range p.Job.Laid {
+			l := &p.Job.Laid[i]
+			for k, x := range l.Pieces {
+				l.Pieces[k] = tape.Nearest(x, tape.Sixteenth)
+			}
+			l.Start.At = tape.Nearest(l.Start.At, tape.Sixteenth)
+		}
+		for _, g := range p.CheckLaid() {
+			if g.Level == finding.Stop {
+				t.Errorf("floor %d: %v", seed, g)
+			}
+		}
+	}
+}
+
+// Whatever is written as laid, nothing panics, and every finding says enough.
+func TestAnythingAsLaidIsToldOf(t *testing.T) {
+	for seed := range uint64(60) {
+		f := floors{rand.New(rand.NewPCG(seed, 12))}
+		p := plan.Rows(f.job(seed))
+		if finding.Worst(p.Findings) == finding.Stop {
+			continue
+		}
+		length := func() tape.Length { return tape.Length(f.IntN(100_000)) * tape.Sixteenth / 50 }
+		for _, r := range p.Layout.Runs {
+			l := job.Laid{Row: rowNamed(lay.Run{Row: r.Row + f.IntN(2)*f.IntN(2), Part: r.Part}), Cut: []job.Cut{"", job.CutNone, job.CutBoth}[f.IntN(3)]}
+			for range 1 + f.IntN(5) {
+				l.Pieces = append(l.Pieces, 1+length())
+			}
+			wall := []room.Wall{{}, {"A", "B"}, {"B", "C"}, {"D", "A"}}
+			l.Start = job.Read{Told: f.chance(0.7), At: length() - length(), From: wall[f.IntN(4)]}
+			l.Tongue = job.Read{Told: f.chance(0.7), At: length(), From: wall[f.IntN(4)]}
+			p.Job.Laid = append(p.Job.Laid, l)
+		}
+		p.LaidJoints()
+		for _, g := range p.CheckLaid() {
+			if g.Rule == "" || g.Measured == "" || g.Do == "" && g.Level != finding.Note || strings.Contains(g.String(), "%!") {
+				t.Fatalf("floor %d: a finding that says too little: %#v", seed, g)
+			}
+		}
 	}
 }
 
