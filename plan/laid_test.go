@@ -155,7 +155,7 @@ func TestAnythingAsLaidIsToldOf(t *testing.T) {
 				l.Pieces = append(l.Pieces, 1+length())
 			}
 			wall := []room.Wall{{}, {"A", "B"}, {"B", "C"}, {"D", "A"}}
-			l.Start = job.Read{Told: f.chance(0.7), At: length() - length(), From: wall[f.IntN(4)]}
+			l.Start = job.Read{Told: f.chance(0.7), At: length() - 50*tape.Inch, From: wall[f.IntN(4)]}
 			l.Tongue = job.Read{Told: f.chance(0.7), At: length(), From: wall[f.IntN(4)]}
 			p.Job.Laid = append(p.Job.Laid, l)
 		}
