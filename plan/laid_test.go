@@ -44,10 +44,12 @@ func asLaid(p plan.Plan) []job.Laid {
 	return out
 }
 
-func rowNamed(r lay.Run) string {
-	s := strconv.Itoa(r.Row)
-	if r.Part > 0 {
-		s += string(rune('a' + r.Part - 1))
+func rowNamed(r lay.Run) string { return rowOf(r.Row, r.Part) }
+
+func rowOf(row, part int) string {
+	s := strconv.Itoa(row)
+	if part > 0 {
+		s += string(rune('a' + part - 1))
 	}
 	return s
 }

@@ -47,6 +47,9 @@ func (s steps) period() int { return int(s.den) }
 
 // off is how far joints lie on from those of row 0, less whole boards.
 func (s steps) off(row int) tape.Length {
+	if row == 0 {
+		return 0
+	}
 	k := (int64(row)%s.den + s.den) % s.den * s.num % s.den // in boards, over den
 	hi, lo := bits.Mul64(uint64(k), uint64(s.board))
 	q, _ := bits.Div64(hi, lo, uint64(s.den))
@@ -170,15 +173,42 @@ func (s steps) phases(rows []stretch) []tape.Length {
 // best is the phase with the longest smallest piece; where that is too short,
 // the one that leaves the fewest rows with an end that cannot be.
 func (s steps) best(rows []stretch) tape.Length {
+	rows = s.inRowZero(rows)
 	var best tape.Length
-	most, fewest := tape.Length(-1), len(rows)+1
+	most, fewest := tape.Length(-1), len(rows)
 	for _, phase := range s.phases(rows) {
-		n, l := s.broken(rows, phase), s.smallest(rows, phase)
+		n, l := s.judge(rows, phase, fewest)
 		if n < fewest || n == fewest && l > most {
 			best, most, fewest = phase, l, n
 		}
 	}
 	return best
+}
+
+// judge is broken and smallest at once, up to so many rows broken.
+func (s steps) judge(rows []stretch, phase tape.Length, most int) (broken int, smallest tape.Length) {
+	smallest = tape.Longest
+	for _, r := range rows {
+		first, last := s.ends(r, phase)
+		smallest = min(smallest, first, last)
+		if !s.holds(first, last) {
+			if broken++; broken > most {
+				break
+			}
+		}
+	}
+	return
+}
+
+// inRowZero are rows moved along so that the pattern has them all in row 0.
+func (s steps) inRowZero(rows []stretch) []stretch {
+	var out []stretch
+	for _, r := range rows {
+		d := s.off(r.row)
+		d = s.over(r.from-d) - r.from
+		out = append(out, stretch{from: r.from + d, to: r.to + d, left: r.left, right: r.right})
+	}
+	return out
 }
 
 // farOn is how many rows on an offcut is thought of.
