@@ -23,7 +23,9 @@ func TestGarbledLaysAreReported(t *testing.T) {
 		for range rapid.IntRange(1, 6).Draw(t, "slips") {
 			garble(t, b)
 		}
-		first, second := b.held(), b.held()
+		first := b.held()
+		b.told = true // runs followed their pieces once; the lay is now as it is
+		second := b.held()
 		if !slices.EqualFunc(first, second, func(f, g finding.Finding) bool { return f.String() == g.String() }) {
 			t.Fatalf("two answers:\n%v\n%v", first, second)
 		}
