@@ -12,22 +12,22 @@ func (s *site) rowList(of func(*run) bool) string {
 	var out []string
 	for _, z := range s.zones {
 		var names []string
-		from, to := 0, 0 // rows named whole, one after the other
+		from, to, open := 0, 0, false // rows named whole, one after the other
 		flush := func() {
-			if from > 0 {
+			if open { // the number may be any: a lay with row 0 is told of too
 				names = append(names, spell(from, to)...)
 			}
-			from, to = 0, 0
+			open = false
 		}
 		for _, strip := range z.strips() {
 			parts, all := meant(strip, of)
 			switch {
 			case len(parts) == 0:
-			case all && to > 0 && strip[0].Row == to+1:
+			case all && open && strip[0].Row == to+1:
 				to++
 			case all:
 				flush()
-				from, to = strip[0].Row, strip[0].Row
+				from, to, open = strip[0].Row, strip[0].Row, true
 			default:
 				flush()
 				names = append(names, parts...)
