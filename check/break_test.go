@@ -24,6 +24,11 @@ type slip struct {
 	times int    // how many findings of the rule; 0 means one
 }
 
+// marked1 marks board 2, in the lay and in the tally.
+func marked1(m stock.Marks) func(*bench) {
+	return func(b *bench) { b.lay.Boards[1].Marks, b.stock.Tally[1].Marks = m, m }
+}
+
 // part is the i-th part of a kind of a board.
 func (b *bench) partOf(board int, kind lay.PartKind, i int) *lay.Part {
 	for j := range b.lay.Boards[board].Parts {
@@ -290,6 +295,11 @@ var slips = []slip{
 	{"one board too many", plainRoom, func(b *bench) { b.stock.Tally = b.stock.Tally[1:] }, "stock", `60"`, "2 used", 0},
 	{"left over that is not there", plainRoom, func(b *bench) { b.lay.Spare = []stock.Class{{Length: in(60), Count: 1}} }, "stock", `60"`, "2 used and 1 left over", 0},
 	{"another tally", plainRoom, func(b *bench) { b.stock.Tally = b.stock.Tally[:0] }, "stock", "boards", `5 lengths used oftener than they are there: 1 of 30" for 0, 1 of 45" for 0`, 0},
+	{"a cull", plainRoom, marked1(stock.Marks{Fault: stock.Twisted}), "faults of boards", "piece", "its board is twisted", 2},
+	{"into a damaged end", plainRoom, marked1(stock.Marks{Fault: stock.SpoiledGroove, Spoiled: in(4)}), "faults of boards", "row 1, piece 2", "reaches into the damaged end", 0},
+	{"into the other damaged end", plainRoom, marked1(stock.Marks{Fault: stock.SpoiledTongue, Spoiled: in(4)}), "faults of boards", "row 2, piece 1", "reaches into the damaged end", 0},
+	{"a mark the tally has not", plainRoom, func(b *bench) { b.lay.Boards[1].Carton = "7" }, "faults of boards", "board 2", "tallied as sound, carton 7", 0},
+	{"a mark left out", plainRoom, func(b *bench) { b.stock.Tally[1].Fault = stock.Bowed }, "faults of boards", "board 2", "tallied as sound", 0},
 	{"a wider blade in the job", plainRoom, func(b *bench) { b.lim.Kerf.Value = in(0.25) }, "kerf", "lay", `1/8"`, 0},
 	{"another length", plainRoom, func(b *bench) {
 		b.stock.Known, b.stock.Mix = stock.MixOnly, stock.Mix{Least: in(30), Most: in(58)}

@@ -67,5 +67,6 @@ type Wishes struct {
 	Seen       []room.Wall  // walls where a taper would be seen
 	Middle     bool         // the first rows lie in the middle of the floor and go both ways
 	Backwards  string       // which pockets behind the start are laid backwards: "short", "all" or "none"
+	Shades     stock.Shades // how boards of several shades are laid; empty: spread
 	WoodFirst  bool         // saving wood comes before looks
 }

@@ -125,9 +125,9 @@ const maxBoards = 100_000
 // tallyField reads a list of boards: 24 x 36 in, or a length alone for one
 // board.
 func tallyField() field[stock.Boards] {
-	item := map[string]any{"type": []any{"string", "number"}}
+	item := map[string]any{"anyOf": []any{map[string]any{"type": []any{"string", "number"}}, markedTable.shape().schema}}
 	s := shape{words: "a list such as [24 x 36 in, 3 x 7' 0\", 61-1/2 in]", schema: map[string]any{"type": "array", "minItems": 1, "items": item}}
-	const doc = "Every board by its length, tongue not counted: “24 x 36 in” for 24 boards of 36 in, a length alone for one board."
+	const doc = "Every board by its length, tongue not counted: “24 x 36 in” for 24 boards of 36 in, a length alone for one board, {boards: 2 x 61 in, fault: crooked, carton: 3} for marked ones (fault: crooked, bowed, twisted, damaged groove end, damaged tongue end, off width, off shade or kept out; spoiled: how much of a damaged end; carton; shade)."
 	return custom("tally", doc, s, func(d *decoder, n ast.Node, b *stock.Boards) {
 		nodes, ok := d.items(n, s.words)
 		if ok && len(nodes) == 0 {
@@ -135,7 +135,7 @@ func tallyField() field[stock.Boards] {
 		}
 		for i, in := range nodes {
 			d.under(strconv.Itoa(i), in, func(n ast.Node) {
-				if c, ok := d.class(n); ok {
+				if c, ok := d.classes(n); ok {
 					b.Tally = append(b.Tally, c)
 				}
 			})

@@ -111,6 +111,7 @@ var wishTable = table[job.Wishes]{fields: []field[job.Wishes]{
 	}),
 	betweenField(),
 	angleField(),
+	choice("shades", "How boards of several shades are laid: spread (neighbours of another shade where it can be) or apart (each shade has its part of the floor, in the order of the tally).", []stock.Shades{stock.SpreadShades, stock.ShadesApart}, func(w *job.Wishes) *stock.Shades { return &w.Shades }).or("spread"),
 	wall("start_wall", "The first row lies along this wall.", func(w *job.Wishes) *room.Wall { return &w.StartWall }).or("strake's choice"),
 	custom("run_through", "Rows run through this doorway without a break.", nameShape, func(d *decoder, n ast.Node, w *job.Wishes) {
 		if v, ok := d.text(n, nameShape.words); ok && d.named(n.GetToken(), v, "doorway") {

@@ -14,7 +14,7 @@ func toWire(l lay.Lay) wireLay {
 		Version: LayVersion, Unit: layUnit,
 		Example: l.Example, Known: l.Known, Seed: l.Seed, Kerf: l.Kerf,
 		Zones: turn(l.Zones, toZone), Runs: turn(l.Runs, toRun), Pieces: turn(l.Pieces, toPiece), Boards: turn(l.Boards, toBoard),
-		Spare:    turn(l.Spare, func(c stock.Class) wireClass { return wireClass(c) }),
+		Spare:    turn(l.Spare, toClass),
 		Relaxed:  turn(l.Relaxed, func(r lay.Relaxation) wireRelaxation { return wireRelaxation(r) }),
 		Exempt:   turn(l.Exempt, func(e lay.Exemption) wireExemption { return wireExemption(e) }),
 		Pins:     turn(l.Pins, toPin),
@@ -27,7 +27,7 @@ func fromWire(w wireLay) lay.Lay {
 	return lay.Lay{
 		Example: w.Example, Known: w.Known, Seed: w.Seed, Kerf: w.Kerf,
 		Zones: turn(w.Zones, fromZone), Runs: turn(w.Runs, fromRun), Pieces: turn(w.Pieces, fromPiece), Boards: turn(w.Boards, fromBoard),
-		Spare:    turn(w.Spare, func(c wireClass) stock.Class { return stock.Class(c) }),
+		Spare:    turn(w.Spare, fromClass),
 		Relaxed:  turn(w.Relaxed, func(r wireRelaxation) lay.Relaxation { return lay.Relaxation(r) }),
 		Exempt:   turn(w.Exempt, func(e wireExemption) lay.Exemption { return lay.Exemption(e) }),
 		Pins:     turn(w.Pins, fromPin),
@@ -114,12 +114,20 @@ func fromRouted(w wireRouted) lay.Routed {
 	return lay.Routed{From: plane.Pt{X: w.Line[0], Y: w.Line[1]}, To: plane.Pt{X: w.Line[2], Y: w.Line[3]}, As: w.As}
 }
 
+func toClass(c stock.Class) wireClass {
+	return wireClass{c.Length, c.Count, c.Width, wireMarks(c.Marks)}
+}
+
+func fromClass(w wireClass) stock.Class {
+	return stock.Class{Length: w.Length, Count: w.Count, Width: w.Width, Marks: stock.Marks(w.wireMarks)}
+}
+
 func toBoard(b lay.Board) wireBoard {
-	return wireBoard{b.ID, b.Length, b.Width, turn(b.Parts, func(p lay.Part) wirePart { return wirePart{p.Kind, p.Piece, toRing(p.Outline)} })}
+	return wireBoard{b.ID, b.Length, b.Width, wireMarks(b.Marks), turn(b.Parts, func(p lay.Part) wirePart { return wirePart{p.Kind, p.Piece, toRing(p.Outline)} })}
 }
 
 func fromBoard(w wireBoard) lay.Board {
-	return lay.Board{ID: w.ID, Length: w.Length, Width: w.Width, Parts: turn(w.Parts, func(p wirePart) lay.Part {
+	return lay.Board{ID: w.ID, Length: w.Length, Width: w.Width, Marks: stock.Marks(w.wireMarks), Parts: turn(w.Parts, func(p wirePart) lay.Part {
 		return lay.Part{Kind: p.Kind, Piece: p.Piece, Outline: fromRing(p.Outline)}
 	})}
 }

@@ -97,7 +97,14 @@ type (
 		ID     int         `json:"id"`
 		Length tape.Length `json:"length"`
 		Width  tape.Length `json:"width"`
-		Parts  []wirePart  `json:"parts,omitzero"`
+		wireMarks
+		Parts []wirePart `json:"parts,omitzero"`
+	}
+	wireMarks struct {
+		Fault   stock.Fault `json:"fault,omitzero"`
+		Spoiled tape.Length `json:"spoiled,omitzero"`
+		Carton  string      `json:"carton,omitzero"`
+		Shade   string      `json:"shade,omitzero"`
 	}
 	wirePart struct {
 		Kind    lay.PartKind `json:"kind"`
@@ -108,6 +115,7 @@ type (
 		Length tape.Length `json:"length"`
 		Count  int         `json:"count"`
 		Width  tape.Length `json:"width,omitzero"`
+		wireMarks
 	}
 	wireRelaxation struct {
 		Rule string      `json:"rule"`

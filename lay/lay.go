@@ -166,7 +166,8 @@ type Board struct {
 	ID     int
 	Length tape.Length
 	Width  tape.Length
-	Parts  []Part // partition the rectangle Length by Width
+	stock.Marks
+	Parts []Part // partition the rectangle Length by Width
 }
 
 // PartKind says what became of a part of a board.

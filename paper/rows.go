@@ -52,6 +52,7 @@ type Piece struct {
 	Sawn    [2]bool        // its left and its right end are made by the saw
 	From    string         // where it comes from
 	Rest    []string       // where the rest of its board goes
+	Marks   []string       // what is known of its board besides, and what to do about it
 	Lay     lay.Piece
 }
 
@@ -182,7 +183,7 @@ func (l *lister) piece(r lay.Run, i int) Piece {
 	}
 	out.InPlace = i == 0 && r.LeftEnd.InPlace && out.Sawn[0] ||
 		i == len(r.Pieces)-1 && r.RightEnd.InPlace && out.Sawn[1]
-	out.From, out.Rest = l.from(p), l.rest(p)
+	out.From, out.Rest, out.Marks = l.from(p), l.rest(p), l.marks(p)
 	return out
 }
 

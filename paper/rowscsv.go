@@ -13,7 +13,7 @@ var rowsHead = []string{
 	"order", "row", "row length", "left at", "left meets", "right at", "right meets",
 	"width left", "width right", "row kind", "fastening", "laid", "closes",
 	"piece", "board", "from", "length", "short side", "ends", "rip on floor left", "rip on floor right",
-	"rip on saw left", "rip on saw right", "rip keeps", "notches", "measured in place", "placed", "rest goes to", "remark",
+	"rip on saw left", "rip on saw right", "rip keeps", "notches", "measured in place", "placed", "rest goes to", "board marks", "remark",
 }
 
 // RowsCSV writes rows.csv: a line for each piece, in the order of laying, and
@@ -80,5 +80,5 @@ func pieceCells(p Piece, say words.Lengths) []string {
 	}
 	out := []string{strconv.Itoa(p.No), p.Board, p.From, say.Of(p.Cuts.Long()), short, ends(p)}
 	out = append(out, rip...)
-	return append(out, strings.Join(notches(p, say), "; "), inPlace, string(p.Lay.How), strings.Join(p.Rest, "; "))
+	return append(out, strings.Join(notches(p, say), "; "), inPlace, string(p.Lay.How), strings.Join(p.Rest, "; "), strings.Join(p.Marks, "; "))
 }

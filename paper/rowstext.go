@@ -113,6 +113,7 @@ func pieceText(b *strings.Builder, p Piece, say words.Lengths) {
 	case lay.Angled:
 		parts = append(parts, "angled in")
 	}
+	parts = append(parts, p.Marks...)
 	if len(p.Rest) > 0 {
 		parts = append(parts, "left over: "+strings.Join(p.Rest, ", "))
 	}

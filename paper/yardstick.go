@@ -9,6 +9,7 @@ import (
 	"strake/lay"
 	"strake/limits"
 	"strake/plan"
+	"strake/rack"
 	"strake/tape"
 )
 
@@ -22,6 +23,7 @@ type Yardsticks struct {
 	FewestBoards  int         // by length alone, the longest first
 	LengthLaid    tape.Length
 	OffcutsAtOnce int // most offcuts waiting to be used at one time
+	Lots          lots
 }
 
 // YardsticksOf measures a layout from its pieces alone.
@@ -52,6 +54,7 @@ func YardsticksOf(p plan.Plan) Yardsticks {
 	y.First, y.Last = thirds(p.Lay)
 	y.fewest(p.Lay)
 	y.OffcutsAtOnce = offcutsAtOnce(p.Lay)
+	y.Lots = lotsOf(pieceStrips(p))
 	return y
 }
 
@@ -76,7 +79,22 @@ func jointStrips(p plan.Plan) map[int][]tape.Length {
 	return out
 }
 
-func sorted(strips map[int][]tape.Length) []int {
+// pieceStrips are the pieces by their row, counted across the rows.
+func pieceStrips(p plan.Plan) map[int][]pieceAt {
+	out := map[int][]pieceAt{}
+	for _, r := range p.Lay.Runs {
+		field := p.FieldOf(r.Zone)
+		n := p.Field(field).Layout.Courses().Row(r.Low) + farApart*field
+		for _, id := range r.Pieces {
+			q := p.Lay.Pieces[id]
+			lo, hi := q.Outline.Box()
+			out[n] = append(out[n], pieceAt{lo.X, hi.X, q.Board, p.Lay.Boards[q.Board].Carton})
+		}
+	}
+	return out
+}
+
+func sorted[V any](strips map[int]V) []int {
 	var out []int
 	for n := range strips {
 		out = append(out, n)
@@ -228,7 +246,36 @@ func yardstickText(b *strings.Builder, p plan.Plan) {
 		fmt.Sprintf("mean piece %s in the first third of the rows, %s in the last", style.Of(y.First), style.Of(y.Last)),
 		fmt.Sprintf("%d crosscuts; scrap and kerf %.2f %% of the floor; %d boards, by length alone no fewer than %d would do; at most %d offcuts lie about at once", n.Crosscuts, 100*n.Waste(), n.Boards, y.FewestBoards, y.OffcutsAtOnce),
 	}
+	lines = append(lines, woodText(p, style)...)
+	if l := y.Lots; l.Most > 0 {
+		lines = append(lines, fmt.Sprintf("%d of %d neighbours, end to end or side by side, are from one carton; at most %d boards of one (%s) lie together", l.Same, l.Pairs, l.Most, l.Carton))
+	}
 	for _, l := range lines {
 		wrap(b, l, "  - ", "    ")
 	}
+}
+
+// woodText holds scrap, kerf and cuts against what they cannot be less than.
+func woodText(p plan.Plan, style tape.Style) []string {
+	w := p.Worth
+	if w == (rack.Worth{}) {
+		return nil
+	}
+	s := fmt.Sprintf("scrap and kerf along the boards %s, with an inch for each crosscut %s", style.Of(w.Lost), style.Of(w.Cost()))
+	switch {
+	case w.Chain > 0:
+		s += fmt.Sprintf("; rows all alike, in boards of these lengths cut at the far ends of rows only, lose no less than %s", style.Of(w.Chain))
+	case w.FewestCuts > 0:
+		s += fmt.Sprintf("; with as many boards of these lengths as one likes, these rows need %s at the least", crosscutsIn(w.FewestCuts))
+	default:
+		s += "; with as many boards of these lengths as one likes none need be lost"
+	}
+	return []string{s}
+}
+
+func crosscutsIn(n int) string {
+	if n == 1 {
+		return "1 crosscut"
+	}
+	return fmt.Sprintf("%d crosscuts", n)
 }

@@ -26,9 +26,9 @@ func MakeWithin(ctx context.Context, j job.Job, polishing int) Plan {
 	if finding.Worst(p.Findings) == finding.Stop {
 		return p
 	}
-	p.Lay = rack.Lay(ctx, rack.Ask{
+	p.Lay, p.Worth = rack.Racked(ctx, rack.Ask{
 		Fields: p.Fields, Boards: j.Boards, Limits: j.Limits,
-		Seed: j.Seed, WoodFirst: j.Wishes.WoodFirst, Polishing: polishing, Pinned: j.Pins.Boards, Style: tape.Paper(j.Unit),
+		Seed: j.Seed, WoodFirst: j.Wishes.WoodFirst, Shades: j.Wishes.Shades, Polishing: polishing, Pinned: j.Pins.Boards, Style: tape.Paper(j.Unit),
 	})
 	p.Findings = append(p.Findings, p.Lay.Findings...)
 	p.Findings = append(p.Findings, check.Lay(p.Lay, p.Floor, j.Limits, j.Boards, p.Pins...)...)

@@ -6,6 +6,7 @@ import (
 	"strake/floor"
 	"strake/job"
 	"strake/lay"
+	"strake/rack"
 	"strake/room"
 	"strake/row"
 	"strake/survey"
@@ -23,5 +24,6 @@ type Plan struct {
 	Fields   []row.Field // the first gives the floor its direction
 	Layout   row.Layout  // of the first field
 	Lay      lay.Lay
+	Worth    rack.Worth
 	Findings []finding.Finding
 }

@@ -88,6 +88,7 @@ func (f floors) job(seed uint64) job.Job {
 		j.Wishes.Across = true
 	}
 	f.stock(&j, s)
+	f.marks(&j)
 	return j
 }
 
@@ -166,6 +167,32 @@ func (f floors) stock(j *job.Job, s shape) {
 		j.Boards.Tally = append(j.Boards.Tally, stock.Class{Length: l, Count: 1})
 		sum += l
 	}
+}
+
+// marks gives every second floor boards with faults, from cartons of a dozen,
+// in two shades, and every third one lengths that may be off.
+func (f floors) marks(j *job.Job) {
+	faulty := f.chance(0.5)
+	for i := range j.Boards.Tally {
+		c := &j.Boards.Tally[i]
+		if !faulty {
+			break
+		}
+		c.Carton = strconv.Itoa(i / 12)
+		if f.chance(0.3) {
+			c.Shade = "dark"
+		}
+		if f.chance(0.08) {
+			c.Fault = stock.Faults[f.IntN(len(stock.Faults))]
+		}
+		if c.Fault == stock.SpoiledGroove || c.Fault == stock.SpoiledTongue {
+			c.Spoiled = min(c.Length/2, tape.Length(1+f.IntN(160))*tape.Sixteenth)
+		}
+	}
+	if f.chance(0.3) {
+		j.Boards.ReadTo, j.Boards.Slip = tape.Sixteenth, tape.Inch/32
+	}
+	j.Wishes.Shades = []stock.Shades{"", stock.SpreadShades, stock.ShadesApart}[f.IntN(3)]
 }
 
 // TestRandomFloors plans random floors: at least 95 in 100 get a plan that the

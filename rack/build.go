@@ -1,6 +1,7 @@
 package rack
 
 import (
+	"cmp"
 	"slices"
 
 	"strake/board"
@@ -30,7 +31,7 @@ func (e *engine) build(a Ask, ls []tape.Length, plan []filled) lay.Lay {
 	b.meetings()
 	b.besideFrames()
 	b.boards()
-	l.Spare = spare(ls, b.number)
+	l.Spare = e.spare(ls, b.number)
 	l.Pins = a.Fields[0].Layout.Pins
 	for _, f := range a.Fields {
 		l.Exempt = append(l.Exempt, slivers(f.Layout, a)...)
@@ -203,7 +204,7 @@ func (b *builder) boardOf(stockBoard int, width tape.Length) int {
 	if !ok {
 		n = len(b.number)
 		b.number[stockBoard] = n
-		b.lay.Boards = append(b.lay.Boards, lay.Board{ID: n, Length: b.lengths[stockBoard], Width: width})
+		b.lay.Boards = append(b.lay.Boards, lay.Board{ID: n, Length: b.lengths[stockBoard], Width: width, Marks: b.mark(stockBoard)})
 	}
 	return n
 }
@@ -256,22 +257,44 @@ func (b *builder) boards() {
 	for i := range b.lay.Boards {
 		d := &b.lay.Boards[i]
 		s := board.Saw{Length: d.Length, Width: d.Width, Blade: b.blade, Useful: b.shortest}
-		d.Parts = s.Parts(pieces[i])
+		d.Parts = b.spoiled(*d, s.Parts(pieces[i]))
 	}
 }
 
-// spare are the boards not touched, by length.
-func spare(ls []tape.Length, used map[int]int) []stock.Class {
-	count := map[tape.Length]int{}
+// spoiled makes scrap of an offcut that is no use but for a damaged end.
+func (b *builder) spoiled(d lay.Board, parts []lay.Part) []lay.Part {
+	if d.Spoiled == 0 {
+		return parts
+	}
+	from, to := tape.Length(0), d.Spoiled // of the damage, along the board
+	if (d.Fault == stock.SpoiledTongue) != (b.hand == stock.LeftHand) {
+		from, to = d.Length-d.Spoiled, d.Length
+	}
+	for i, p := range parts {
+		lo, hi := p.Outline.Box()
+		bad := min(hi.X, to) - max(lo.X, from)
+		if p.Kind == lay.IsOffcut && bad > 0 && hi.X-lo.X-bad < b.shortest {
+			parts[i].Kind = lay.IsScrap
+		}
+	}
+	return parts
+}
+
+// spare are the boards not touched, by length and marks.
+func (e *engine) spare(ls []tape.Length, used map[int]int) []stock.Class {
+	count := map[stock.Class]int{}
 	for i, l := range ls {
 		if _, ok := used[i]; !ok {
-			count[l]++
+			count[stock.Class{Length: l, Marks: e.mark(i)}]++
 		}
 	}
 	var out []stock.Class
-	for l, n := range count {
-		out = append(out, stock.Class{Length: l, Count: n})
+	for c, n := range count {
+		c.Count = n
+		out = append(out, c)
 	}
-	slices.SortFunc(out, func(a, b stock.Class) int { return int(a.Length - b.Length) })
+	slices.SortFunc(out, func(a, b stock.Class) int {
+		return cmp.Or(cmp.Compare(a.Length, b.Length), cmp.Compare(a.Fault, b.Fault), cmp.Compare(a.Spoiled, b.Spoiled), cmp.Compare(a.Carton, b.Carton), cmp.Compare(a.Shade, b.Shade))
+	})
 	return out
 }

@@ -45,7 +45,7 @@ func newChain(runs []run, boards []item, s shop, unit tape.Length) *chain {
 	c.value = append(c.value, make([]tape.Length, longest+1))
 	var cost []tape.Length // of the runs from here on, by the offcut to begin with
 	for k := 1; k <= min(len(runs), longestChain); k++ {
-		l := link{chain: c, shop: s, r: runs[len(runs)-k], lengths: lengths, next: cost}
+		l := link{chain: c, shop: s, r: runs[len(runs)-k], lengths: lengths, dense: dense, next: cost}
 		if cost = l.costs(longest); cost == nil {
 			return c
 		}
@@ -80,6 +80,7 @@ type link struct {
 	shop
 	r       run
 	lengths []int
+	dense   float64       // the part of the places from which on lengths count as dense
 	next    []tape.Length // costs of the runs after it; nil: none
 }
 
@@ -87,10 +88,10 @@ type link struct {
 // the first of them may begin with; nil where lengths are dense.
 func (l link) costs(longest int) []tape.Length {
 	most := int(l.r.length() / l.unit)
-	least := int((l.r.farNeed - l.r.nearNeed + l.unit - 1) / l.unit)
+	least := int((l.r.wholeLeast - l.r.startMost + l.unit - 1) / l.unit)
 	sums := l.sums(most)
 	from, _ := slices.BinarySearch(sums, most-longest)
-	if most < 1 || float64(len(sums)-from) > dense*float64(min(longest, most)) {
+	if most < 1 || float64(len(sums)-from) > l.dense*float64(min(longest, most)) {
 		return nil
 	}
 	ends := make([]tape.Length, most+1) // the cost from a place with a joint on
@@ -137,7 +138,7 @@ func (l link) sums(most int) []int {
 // end is the least cost from a place on where whole boards have come to.
 func (l link) end(x, least, most int) tape.Length {
 	best := tape.Longest
-	if x >= least && !l.r.farCut {
+	if x >= least && !l.r.farCut && tape.Length(x)*l.unit <= l.r.wholeMost-l.r.startLeast {
 		best = l.after(0)
 	}
 	if tape.Length(most-x)*l.unit < l.shortest {

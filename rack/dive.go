@@ -24,14 +24,16 @@ type dive struct {
 	best   int64
 	done   int64 // good enough: nothing that counts can be gained
 	begun  int   // first of the best
+	trying int   // first being tried
 	found  []int // items of the best, the last one closing the run
 	steps  [][]step
 }
 
 // step is a board that could come next, with the least that the run then costs.
 type step struct {
-	item int
-	cost int64
+	item  int
+	cost  int64
+	extra int64 // of it for its neighbours
 }
 
 // dived looks for a filling cheaper than most; it gives the least that any
@@ -110,7 +112,7 @@ func (d *dive) starts(n int) (out []step, all bool) {
 			cost = sum(cost, d.node[f.at])
 		}
 		if cost < d.best {
-			out = append(out, step{i, cost})
+			out = append(out, step{item: i, cost: cost})
 		}
 	}
 	slices.SortStableFunc(out, func(a, b step) int { return sign(a.cost - b.cost) })
@@ -134,6 +136,7 @@ func (d *dive) start(s step) {
 		cost += d.joint[f.at]
 	}
 	before := d.best
+	d.trying = s.item
 	d.from(f.at, cost, 0)
 	if d.best < before {
 		d.begun = s.item
@@ -158,11 +161,26 @@ func (d *dive) from(k int, spent int64, depth int) {
 			d.best, d.found = s.cost, append(d.found[:0], d.path...)
 		} else {
 			d.used[s.item] = true
-			d.from(q, spent+d.prices[s.item]+d.joint[q], depth+1)
+			d.from(q, spent+d.prices[s.item]+s.extra+d.joint[q], depth+1)
 			d.used[s.item] = false
 		}
 		d.path = d.path[:len(d.path)-1]
 	}
+}
+
+// neighbourly is what item i costs at place k for its neighbours.
+func (d *dive) neighbourly(i, k int) int64 {
+	if d.mixed == nil {
+		return 0
+	}
+	before := -1
+	switch {
+	case len(d.path) > 0:
+		before = d.items[d.path[len(d.path)-1]].board
+	case d.firsts[d.trying].piece != nil:
+		before = d.firsts[d.trying].piece.board
+	}
+	return d.mixed(d.items[i], d.base+tape.Length(k)*d.unit, before)
 }
 
 func (d *dive) hop(i int) int {
@@ -176,23 +194,24 @@ func (d *dive) hop(i int) int {
 func (d *dive) options(k int, spent int64, out []step) []step {
 	last := -1
 	for i := range d.whole {
-		if d.used[i] || d.hops[i] == last {
+		if d.used[i] || last >= 0 && d.hops[i] == d.hops[last] && (d.mixed == nil || d.items[i].lot == d.items[last].lot) {
 			continue // a board of the same length was tried
 		}
-		last = d.hops[i]
+		last = i
 		rest := impossible
 		if k < d.less {
 			rest = d.node[k+d.hops[i]]
 		} else {
 			rest = d.closeOrGoOn(k + d.hops[i])
 		}
-		if c := spent + d.prices[i] + rest; rest < impossible && c < d.best {
-			out = append(out, step{i, c})
+		extra := d.neighbourly(i, k)
+		if c := spent + d.prices[i] + extra + rest; rest < impossible && c < d.best {
+			out = append(out, step{i, c, extra})
 		}
 	}
 	for i := d.whole; i < len(d.items); i++ {
 		if rest := d.closing(d.items[i], k); rest < impossible && spent+rest < d.best {
-			out = append(out, step{i, spent + rest})
+			out = append(out, step{item: i, cost: spent + rest})
 		}
 	}
 	slices.SortStableFunc(out, func(a, b step) int { return sign(a.cost - b.cost) })

@@ -26,6 +26,14 @@ type engine struct {
 	atHand    int                      // boards known at a time; 0: all
 	// What the length of a board may be off, as a standard deviation in ticks.
 	lengthError float64
+	marks       []stock.Marks // by board; nil: none has any
+	fresh       []item        // what of each board can be laid, by board
+	lots        map[[2]string]int
+	alongside   []beside // pieces in the rows beside the run at hand
+	mixes       bool     // boards are told apart by carton or shade, and are to be mixed
+	shadesApart bool
+	shadeAt     []string // whose part of the floor each run lies in
+	shadeHere   string
 	untrusted   bool        // every run ends in a cut
 	meanBoard   tape.Length // of the stock
 	progress    func(Progress)
@@ -180,8 +188,12 @@ func (e *engine) passes(r run, p pile, items []item, b behind, least tape.Length
 }
 
 func (e *engine) pass(r run, base tape.Length, b behind, least tape.Length) pass {
-	return pass{shop: e.shop, r: r, base: base, unit: e.unit, least: least, behind: b,
-		even: func(t item) int64 { return e.share.price(t, r.start) }, work: &e.work}
+	var mixed func(item, tape.Length, int) int64
+	if e.mixes {
+		mixed = func(t item, at tape.Length, before int) int64 { return e.mixPrice(t, r, at, before) }
+	}
+	return pass{mixed: mixed, shop: e.shop, r: r, base: base, unit: e.unit, least: least, behind: b,
+		even: func(t item) int64 { return e.share.price(t, r.start) + e.markPrice(t, r) }, work: &e.work}
 }
 
 // onUnit starts the run with an offcut whose far end falls on the unit: by its
@@ -243,7 +255,7 @@ func (e *engine) cutFirst(r run, h item, length tape.Length, bonus int64) (first
 		lost = loss
 	}
 	part := h
-	part.from, part.groove = h.to-length, false
+	part.from, part.groove, part.rough = h.to-length, false, false
 	return first{at: int(length / e.unit), cost: bonus + keep + e.waste(crosscut+lost),
 		piece: &placed{item: part, start: r.nearReach, end: r.nearReach + length, nearCut: true, nearMitre: r.nearMitre}}, true
 }
@@ -293,7 +305,7 @@ func (e *engine) single(r run, p pile, items []item) (out []placed, cost int64, 
 		if t.length() < length+near || length < e.shortest && !e.exempt(r) {
 			continue
 		}
-		piece := placed{item: item{board: t.board, from: t.from + near, to: t.from + near + length, groove: t.groove && near == 0, sawn: t.sawn},
+		piece := placed{item: item{board: t.board, from: t.from + near, to: t.from + near + length, groove: t.groove && near == 0, sawn: t.sawn, rough: t.rough && !t.groove && near == 0},
 			start: r.nearReach, end: r.farReach, nearCut: near > 0, nearMitre: r.nearMitre, farCut: true, farMitre: r.farMitre}
 		if t.length() == length+near && !t.tongue && !r.farCut && r.wholeMost == r.farReach {
 			piece.farCut = false

@@ -7,6 +7,7 @@ func (e *engine) known(p pile, r run) pile {
 	if e.atHand > 0 && len(p.boards) > e.atHand {
 		p.boards = p.boards[:e.atHand:e.atHand]
 	}
+	p.boards, p.heads, p.tails = e.suited(p.boards, r), e.suited(p.heads, r), e.suited(p.tails, r)
 	most := heap
 	if e.scarce {
 		most = len(p.heads) + len(p.tails)

@@ -15,6 +15,8 @@ type item struct {
 	from, to tape.Length
 	groove   bool // from is the factory groove end
 	tongue   bool // to is the factory tongue end
+	lot      int  // tells boards of one carton and shade from others
+	rough    bool // its damaged end is still to be cut off
 	sawn     bool // taken up again while the other side of its cut stays laid: that cut is counted here
 	// An offcut starts a later run than the one it was cut for, and not the
 	// other way round: it is for runs from after on, and before before (0: all).
@@ -83,10 +85,10 @@ func (p *pile) use(ps []placed, s shop) {
 	for _, t := range ps {
 		src := p.take(t.item)
 		if t.farCut {
-			p.keep(item{board: t.board, from: t.to + s.loss(t.farMitre), to: src.to, tongue: src.tongue}, s)
+			p.keep(item{board: t.board, from: t.to + s.loss(t.farMitre), to: src.to, tongue: src.tongue, rough: src.rough && !src.tongue}, s)
 		}
 		if t.nearCut {
-			p.keep(item{board: t.board, from: src.from, to: t.from - s.loss(t.nearMitre), groove: src.groove}, s)
+			p.keep(item{board: t.board, from: src.from, to: t.from - s.loss(t.nearMitre), groove: src.groove, rough: src.rough && !src.groove}, s)
 		}
 	}
 }

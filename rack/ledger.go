@@ -1,6 +1,7 @@
 package rack
 
 import (
+	"cmp"
 	"slices"
 
 	"strake/tape"
@@ -130,11 +131,31 @@ func (g *ledger) beside(runs []int) []int {
 	return slices.Compact(out)
 }
 
+// near are the runs in the strips on both sides of one, those filled anew as
+// they are now.
+func (g *ledger) near(r run, next map[int]filled) []filled {
+	if g.marks == nil {
+		return nil
+	}
+	var out []filled
+	for _, k := range []int{r.level - 1, r.level + 1} {
+		for _, i := range g.strips[k] {
+			if f, ok := next[i]; ok {
+				out = append(out, f)
+			} else {
+				out = append(out, g.fs[i])
+			}
+		}
+	}
+	return out
+}
+
 // worth is what a part of a floor costs, to be compared in the order that the
 // job asks for.
 type worth struct {
 	unfilled    int
 	wood, looks int64
+	same        int // neighbours of one carton and shade
 }
 
 // less tells whether a costs less than b.
@@ -143,11 +164,10 @@ func (e *engine) less(a, b worth) bool {
 		return a.unfilled < b.unfilled
 	}
 	if e.woodFirst {
-		return a.wood < b.wood || a.wood == b.wood && a.looks < b.looks
+		return cmp.Or(cmp.Compare(a.wood, b.wood), cmp.Compare(a.looks, b.looks), cmp.Compare(a.same, b.same)) < 0
 	}
 	// stair-steps come after wood
-	high, other := a.looks/costWaste, b.looks/costWaste
-	return high < other || high == other && (a.wood < b.wood || a.wood == b.wood && a.looks < b.looks)
+	return cmp.Or(cmp.Compare(a.looks/costWaste, b.looks/costWaste), cmp.Compare(a.wood, b.wood), cmp.Compare(a.looks, b.looks), cmp.Compare(a.same, b.same)) < 0
 }
 
 // lying is what an offcut that is left over counts as in wood, so that they are

@@ -21,9 +21,10 @@ type pass struct {
 	least  tape.Length // joint distance held to
 	behind behind
 	firsts []first
-	even   func(item) int64        // evenness price of an item
-	seen   map[tape.Length][]int64 // joint costs by base, of one attempt
-	work   *int                    // units of work spent: one for each place tried
+	even   func(item) int64                               // evenness price of an item
+	mixed  func(t item, at tape.Length, before int) int64 // what lying there costs an item for its neighbours; nil: nothing
+	seen   map[tape.Length][]int64                        // joint costs by base, of one attempt
+	work   *int                                           // units of work spent: one for each place tried
 }
 
 // finish is a way the run may end: from place at, after items tried before
@@ -220,7 +221,7 @@ func (p *pass) cutLast(it item, at tape.Length) placed {
 	if it.tongue {
 		end -= max(0, min(p.trim(at+it.length()-end), end-at-p.shortest))
 	}
-	near := item{board: it.board, from: it.from, to: it.from + end - at, groove: it.groove, sawn: it.sawn}
+	near := item{board: it.board, from: it.from, to: it.from + end - at, groove: it.groove, sawn: it.sawn, rough: it.rough && !it.groove}
 	return placed{item: near, start: at, end: end, farCut: true, farMitre: p.r.farMitre}
 }
 

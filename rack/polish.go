@@ -124,6 +124,7 @@ func (g *ledger) reopen(open []int) (took, better bool) {
 	for _, i := range near {
 		before.looks += g.looks[i]
 	}
+	before.same = g.sameAmong(near, nil)
 	joints := g.without(open)
 	next, missing := make(map[int]filled, len(open)), 0
 	for n, k := range g.rng.Perm(len(open)) {
@@ -134,6 +135,7 @@ func (g *ledger) reopen(open []int) (took, better bool) {
 		if !f.ok {
 			f.least = g.jointMin
 		}
+		g.lookAround(f.run, g.near(f.run, next))
 		out, ok := g.attempt(f.run, g.known(p, f.run), g.around(f.run, joints), f.least, effort{pool: 64, shuffles: 2, nodes: 1000})
 		if f.pieces, f.ok = out, ok; !ok {
 			if missing++; missing > before.unfilled {
@@ -161,6 +163,7 @@ func (g *ledger) better(open, near []int, next map[int]filled, joints map[int][]
 		}
 		after.looks += g.joined(f, joints)
 	}
+	after.same = g.sameAmong(near, next)
 	var fs []filled
 	for _, f := range next {
 		fs = append(fs, f)
@@ -221,7 +224,7 @@ func (g *ledger) freed(open []int) pile {
 	mine := func(t item) bool { return back[t.board] }
 	p.heads, p.tails = slices.DeleteFunc(p.heads, mine), slices.DeleteFunc(p.tails, mine)
 	for b := range back {
-		p.boards = append(p.boards, g.stock.boards[b])
+		p.restore(g.whole(b))
 	}
 	slices.SortFunc(p.boards, func(a, b item) int { return a.board - b.board })
 	g.tidy(&p)
@@ -237,7 +240,7 @@ func (g *ledger) only(board int, runs []int) bool {
 // same side of those that have the rest of its board.
 func (g *ledger) between(q placed, i int) item {
 	t := q.item
-	t.sawn, t.after, t.before = q.crosscuts() > 0, 0, 0
+	t.sawn, t.after, t.before = q.sawn || q.farCut || q.nearCut, 0, 0
 	for _, j := range g.users[q.board] {
 		switch {
 		case j < i:

@@ -23,10 +23,7 @@ func (e *engine) report(fs []filled) {
 // wood counts the crosscuts of a floor and what of its boards is lost: neither
 // laid nor left for later.
 func (e *engine) wood(fs []filled) (cuts int, scrap tape.Length) {
-	for _, b := range e.stock.boards {
-		scrap += b.length()
-	}
-	scrap -= e.left.length()
+	scrap = e.stock.length() - e.left.length()
 	cuts = e.left.sawn()
 	for _, f := range fs {
 		for _, q := range f.pieces {
@@ -41,6 +38,9 @@ func (e *engine) wood(fs []filled) (cuts int, scrap tape.Length) {
 func (q placed) crosscuts() int {
 	n := 0
 	if q.sawn {
+		n++
+	}
+	if q.rough {
 		n++
 	}
 	if q.farCut {

@@ -23,6 +23,7 @@ type Ask struct {
 	Polishing int // units of work for bettering a filled floor; 0: none
 	Budget    int // units of work, one for each place tried; 0: Budget
 	WoodFirst bool
+	Shades    stock.Shades
 	Pinned    map[string][]tape.Length // boards of rows by name, from left to right
 	AtHand    int                      // boards known at a time, in the order of the tally: those of the open cartons; 0: all
 	Progress  func(Progress)           // told of each better floor; nil: nobody
@@ -41,6 +42,12 @@ const largeFloor = 8 * 64
 // board. A cancelled search leaves the runs it did not reach unfilled and says
 // so.
 func Lay(ctx context.Context, a Ask) lay.Lay {
+	l, _ := Racked(ctx, a)
+	return l
+}
+
+// Racked is Lay with what the layout is worth.
+func Racked(ctx context.Context, a Ask) (lay.Lay, Worth) {
 	ls, fs := lengths(a)
 	e := newEngine(ctx, a, ls)
 	plan := e.run(a.Fields)
@@ -48,7 +55,8 @@ func Lay(ctx context.Context, a Ask) lay.Lay {
 	l.Findings = append(append(fs, e.findings(a, plan)...), e.pinFindings(plan, a.Style)...)
 	l.Findings = append(l.Findings, e.unsureFindings(a, plan)...)
 	l.Findings = append(l.Findings, e.patternFindings(a, plan)...)
-	return l
+	l.Findings = append(l.Findings, e.markFindings(a, plan)...)
+	return l, e.worthOf(plan)
 }
 
 // filled is a run with its pieces, as racked.
@@ -76,9 +84,9 @@ func newEngine(ctx context.Context, a Ask, ls []tape.Length) *engine {
 	e.unit = unit(ls)
 	e.pattern = newPattern(a, ls)
 	e.lengthError, e.untrusted, e.meanBoard = a.Boards.LengthError(), a.Boards.Doubted && a.Boards.Known == stock.Tallied, mean(ls)
-	for i, l := range ls {
-		e.stock.boards = append(e.stock.boards, item{board: i, to: l, groove: true, tongue: true})
-	}
+	e.marks, e.shadesApart = marksOf(a), a.Shades == stock.ShadesApart
+	e.delivered(ls)
+	e.mixes = e.mixable()
 	return e
 }
 
@@ -199,6 +207,7 @@ func (e *engine) greedy(runs []run) []filled {
 	joints := map[int][]tape.Length{} // by the level of the strip
 	out := make([]filled, len(runs))
 	e.reserve(runs, &p)
+	e.shadeParts(runs)
 	e.chain = newChain(runs, p.boards, e.shop, e.unit)
 	e.setOut(runs)
 	for i, r := range runs {
@@ -208,6 +217,7 @@ func (e *engine) greedy(runs []run) []filled {
 			f.noted(joints)
 			continue
 		}
+		e.lookAround(r, out[:i])
 		q := e.known(p, r)
 		if r.alone {
 			q.heads, q.tails = nil, nil

@@ -27,11 +27,12 @@ const (
 	MixOnly Known = "carton mix" // only the spread of lengths: an example layout
 )
 
-// Class is a number of boards of one length.
+// Class is a number of boards of one length, marked alike.
 type Class struct {
 	Length tape.Length
 	Count  int
 	Width  tape.Length // of their rows, among boards of several widths; 0 where all are alike
+	Marks              // of each of them
 }
 
 // Mix is the spread of lengths in a carton: from Least to Most with this mean
