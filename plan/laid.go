@@ -59,6 +59,16 @@ func (p Plan) LaidJoints() ([]rack.Laid, []finding.Finding) {
 	return out, fs
 }
 
+// laidAside says that a plan of the whole floor does not go on from rows as
+// laid.
+func (p Plan) laidAside() []finding.Finding {
+	if len(p.Job.Laid) == 0 {
+		return nil
+	}
+	return []finding.Finding{{Level: finding.Note, Rule: "rows as laid", Measured: fmt.Sprintf("%d written in the job; this plan is of the whole floor and does not go on from them", len(p.Job.Laid)),
+		Do: "strake rack proposes the next rows from the boards at hand; strake check --laid looks over those that lie."}}
+}
+
 // laid are the rows as laid of the job on the rows of the plan.
 func (p Plan) laid(style tape.Style) (check.LaidFloor, []finding.Finding) {
 	f := check.LaidFloor{At: map[int]floor.Aligned{}}

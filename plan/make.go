@@ -30,6 +30,7 @@ func MakeWithin(ctx context.Context, j job.Job, polishing int) Plan {
 		Fields: p.Fields, Boards: j.Boards, Limits: j.Limits,
 		Seed: j.Seed, WoodFirst: j.Wishes.WoodFirst, Shades: j.Wishes.Shades, Polishing: polishing, Pinned: j.Pins.Boards, Style: tape.Paper(j.Unit),
 	})
+	p.Findings = append(p.Findings, p.laidAside()...)
 	p.Findings = append(p.Findings, p.Lay.Findings...)
 	p.Findings = append(p.Findings, check.Lay(p.Lay, p.Floor, j.Limits, j.Boards, p.Pins...)...)
 	return p
