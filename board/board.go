@@ -40,9 +40,16 @@ func (s Saw) Parts(pieces []Piece) []lay.Part {
 	pieces = slices.Clone(pieces)
 	slices.SortFunc(pieces, func(a, b Piece) int { return int(boxLow(a.Outline) - boxLow(b.Outline)) })
 	var out []lay.Part
+	blanks := make([]blank, len(pieces))
+	for i, p := range pieces {
+		blanks[i] = s.blank(p.Outline)
+		if i > 0 {
+			s.share(&blanks[i-1], &blanks[i])
+		}
+	}
 	at := side{{X: 0, Y: 0}, {X: 0, Y: s.Width}} // what is used up so far ends here
-	for _, p := range pieces {
-		b := s.blank(p.Outline)
+	for i, p := range pieces {
+		b := blanks[i]
 		out = append(out, s.between(at, b.left)...)
 		out = append(out, lay.Part{Kind: lay.IsPiece, Piece: p.ID, Outline: p.Outline})
 		out = append(out, s.rest(b, p.Outline)...)
@@ -96,6 +103,15 @@ func (s Saw) blank(r plane.Ring) blank {
 		}
 	}
 	return b
+}
+
+// share parts two blanks that the blade's way along both mitres makes overlap:
+// they end at one line halfway, and no cut of its own is made there.
+func (s Saw) share(a, b *blank) {
+	if l, r := a.right, b.left; l[0].X == l[1].X && r[0].X == r[1].X && l[0].X > r[0].X {
+		a.right = s.square(r[0].X + (l[0].X-r[0].X)/2)
+		b.left = a.right
+	}
 }
 
 func (s Saw) square(x tape.Length) side { return side{{X: x, Y: 0}, {X: x, Y: s.Width}} }

@@ -108,3 +108,19 @@ func TestPartsPartition(t *testing.T) {
 		sum(t, saw.Parts(ps))
 	})
 }
+
+// Two ends that come to a point face each other, a square cut and a mitre's way
+// apart: the ways along both mitres would overlap, and the blanks end at one
+// line between the points instead.
+func TestPointsFaceEachOther(t *testing.T) {
+	gap := tape.Eighth + tape.Eighth*142/100 // what racking leaves for a mitred cut
+	tip := in(40)
+	ps := saw.Parts([]Piece{
+		{1, plane.Ring{{X: 0, Y: 0}, {X: tip - in(2), Y: 0}, {X: tip, Y: in(2)}, {X: tip - in(3), Y: in(5)}, {X: 0, Y: in(5)}}},
+		{2, plane.Ring{{X: tip + gap + in(1), Y: 0}, {X: in(84), Y: 0}, {X: in(84), Y: in(5)}, {X: tip + gap + in(4), Y: in(5)}, {X: tip + gap, Y: in(1)}}},
+	})
+	sum(t, ps)
+	if k := kinds(ps); k[lay.IsPiece] != 2 || k[lay.IsKerf] != 0 {
+		t.Errorf("parts %v", k)
+	}
+}

@@ -76,12 +76,22 @@ func (s *site) arcs(z *zone) []arcs {
 			out = append(out, a)
 		}
 	}
-	for _, e := range sidesOf(z.Outline) {
-		if a, ok := s.lineArc(z, e); ok {
-			out = append(out, a)
+	for _, o := range s.zones { // what is laid backwards shifts with what is laid ahead
+		if o != z && !onGridOf(o, z) {
+			continue
+		}
+		for _, e := range sidesOf(o.Outline) {
+			if a, ok := s.lineArc(o, e); ok {
+				out = append(out, a)
+			}
 		}
 	}
 	return out
+}
+
+// onGridOf tells whether a zone is a field with the row lines of z.
+func onGridOf(o, z *zone) bool {
+	return o.Kind == lay.Field && o.Dir == z.Dir && sameLines(o, z)
 }
 
 // lineArc is the arc that a zone line beside the rows leaves: along a frame the
@@ -144,7 +154,7 @@ func (s *site) byFrame(z *zone, e edge) bool {
 // sharesGrid tells whether another field has the row lines of z.
 func (s *site) sharesGrid(z *zone) bool {
 	for _, o := range s.zones {
-		if o != z && o.Kind == lay.Field && o.Dir == z.Dir && sameLines(o, z) {
+		if o != z && onGridOf(o, z) {
 			return true
 		}
 	}
@@ -156,7 +166,7 @@ func (s *site) sharesGrid(z *zone) bool {
 func (s *site) onGrid(z *zone, e floor.AlignedEdge) bool {
 	all, own := true, z.inZone(e)
 	for _, o := range s.zones {
-		same := o.Kind == lay.Field && o.Dir == z.Dir && sameLines(o, z)
+		same := onGridOf(o, z)
 		all = all && same
 		own = own || same && o.inZone(e)
 	}

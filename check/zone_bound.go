@@ -2,21 +2,22 @@ package check
 
 import (
 	"math/big"
+	"slices"
 
+	"strake/floor"
 	"strake/plane"
 	"strake/tape"
 )
 
 // boundOf is what a zone may fill besides keeping to the floor's own gaps: its
 // outline, drawn in by the stated butt gap along zone lines (they have the
-// range [0, 0] otherwise) and drawn out past the floor's edges by as much as a
-// negative gap may enlarge it. Nil for a zone that is the whole floor.
+// range [0, 0] otherwise) and drawn out past those edges of the floor that boards
+// may reach behind, as far as they may. Nil for a zone that is the whole floor.
 //
 // A moved corner is rounded to a tick: that is less than 1 tick x the length
 // of the sides at it, which the tolerance of cover and gap has room for.
 func boundOf(z *zone) plane.Region {
-	out := beyond(z)
-	if len(z.Outline) == 0 || out == 0 && z.Butt == 0 {
+	if len(z.Outline) == 0 || !z.behind() && z.Butt == 0 {
 		return z.Outline
 	}
 	var g plane.Region
@@ -24,7 +25,7 @@ func boundOf(z *zone) plane.Region {
 		es := sides(r)
 		off := make([]tape.Length, len(es))
 		for i, e := range es {
-			off[i] = -out
+			off[i] = z.least(e)
 			if z.lineLength(e) > 0 {
 				off[i] = z.Butt
 			}
@@ -34,11 +35,21 @@ func boundOf(z *zone) plane.Region {
 	return g
 }
 
-// beyond is how far behind its edges the floor may reach at the most.
-func beyond(z *zone) tape.Length {
+// behind tells whether boards may reach behind any edge of the floor.
+func (z *zone) behind() bool {
+	return slices.ContainsFunc(z.at.Edges, func(e floor.AlignedEdge) bool { return e.Range.Least < 0 })
+}
+
+// least is the least gap at the edges of the floor that a side of the outline
+// lies along, where boards may reach behind them; else 0. Moved out farther, a
+// side beside another that stays would cross it where they meet at a small angle.
+func (z *zone) least(e edge) tape.Length {
 	var out tape.Length
-	for _, e := range z.at.Edges {
-		out = max(out, -e.Range.Least)
+	for _, f := range z.at.Edges {
+		line := edge{f.From, f.To}
+		if f.Range.Least < out && max(e.beside(edge{line.b, line.a}, 4), edge{line.b, line.a}.beside(e, 4)) > jog {
+			out = f.Range.Least
+		}
 	}
 	return out
 }

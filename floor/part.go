@@ -80,11 +80,15 @@ func (p *parts) frame(f Frame) {
 	p.less = append(p.less, o)
 }
 
-// HeaderOf is the floor of a header across a doorway.
+// HeaderOf is the floor of a header across a doorway: its near seam lies on
+// either side of the far one.
 func HeaderOf(b room.Built, trim Trim, lim limits.Limits, d room.Doorway, h Header) Floor {
 	var p parts
 	jamb, cover := jambKind(d), trim.Base+trim.Shoe
 	a, z := h.Near, h.Far
+	if a.End.Sub(a.Start).Cross(z.Start.Sub(a.Start)) > 0 { // the rows come from the far room
+		a, z = z, a
+	}
 	p.add = append(p.add, outline{a.End, a.Start, z.Start, z.End})
 	p.line("jamb of doorway "+d.Name, jamb, cover, a.Start, z.Start)
 	p.line("jamb of doorway "+d.Name, jamb, cover, z.End, a.End)

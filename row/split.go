@@ -86,8 +86,8 @@ func (s *split) join(d room.Doorway, a, b int, wall room.Wall) finding.Finding {
 		return in.cannot("the wall there is only "+s.Style.Of(in.high-in.low)+" thick from side to side", s.Style)
 	case change == AHeader && along:
 		return in.cannot("rows lie along the doorway: a header would be one of them", s.Style)
-	case change == AHeader && in.high-in.low < s.Face:
-		return in.cannot("a header is "+s.Style.Of(s.Face)+" wide, and the wall only "+s.Style.Of(in.high-in.low)+" thick", s.Style)
+	case change == AHeader && in.high-in.low < s.Face+2*clearOf: // both its sides lie in the doorway's depth
+		return in.cannot("a header is "+s.Style.Of(s.Face)+" wide, and the wall only "+s.Style.Of(in.high-in.low)+" thick, where "+s.Style.Of(s.Face+2*clearOf)+" are needed", s.Style)
 	case begun && change == AHeader:
 		s.header(in, a, b)
 		return finding.Finding{}

@@ -124,23 +124,34 @@ func (l *Layout) besideTurns(r Run) []tape.Length {
 	for _, o := range l.Runs {
 		if o.High == r.Low || o.Low == r.High {
 			out = append(out, o.Left.Reach, o.Right.Reach)
+			for _, y := range []tape.Length{r.Low, r.High} {
+				for _, s := range append(onLine(o.Shape, y), onLine(r.Shape, y)...) {
+					out = append(out, s.From, s.To)
+				}
+			}
 		}
 	}
 	return out
 }
 
-// beside tells whether at x a row lies behind the run, and ahead of it.
+// beside tells whether at x a row lies behind the run, and ahead of it: both
+// come to the line between them there, and no wall stands in it.
 func (l *Layout) beside(r Run, x tape.Length) (behind, ahead bool) {
+	low, high := comesTo(r, r.Low, x), comesTo(r, r.High, x)
 	for _, o := range l.Runs {
-		if o.Left.Reach <= x && x <= o.Right.Reach {
-			behind = behind || o.High == r.Low
-			ahead = ahead || o.Low == r.High
-		}
+		behind = behind || low && o.High == r.Low && comesTo(o, r.Low, x)
+		ahead = ahead || high && o.Low == r.High && comesTo(o, r.High, x)
 	}
 	if r.Ahead < 0 {
 		return ahead, behind
 	}
 	return
+}
+
+// comesTo tells whether a run lies at its line y at x.
+func comesTo(r Run, y, x tape.Length) bool {
+	return r.Left.Reach <= x && x <= r.Right.Reach &&
+		slices.ContainsFunc(onLine(r.Shape, y), func(s plane.Span) bool { return s.From <= x && x <= s.To })
 }
 
 // nailerTurns is where the room for the nailer can begin or end: at corners of
