@@ -2,7 +2,6 @@ package jobfile
 
 import (
 	"fmt"
-	"slices"
 
 	"strake/limits"
 	"strake/stock"
@@ -50,10 +49,6 @@ func countLike(imperial bool) string {
 	return "lengths: {one: 1200 mm, count: 36}, or the numbers in the tally, such as 36 x 1200 mm"
 }
 
-// How far the reading of a board may well be off where the job does not say:
-// common practice, no source. Seven boards read to 1/8 in then miss by 3/16 in.
-const slip = in / 16
-
 // doubts settles how far tallied lengths may be off.
 func doubts(d *decoder, b *stock.Boards, path string) {
 	if d.given(at(path, "trusted")) {
@@ -68,22 +63,11 @@ func doubts(d *decoder, b *stock.Boards, path string) {
 		return
 	}
 	if !d.given(at(path, "read_to")) {
-		b.ReadTo = readTo(b.Tally)
+		b.ReadTo = stock.StepOf(b.Tally)
 	}
 	if !d.given(at(path, "slip")) {
-		b.Slip = slip
+		b.Slip = stock.UsualSlip
 	}
-}
-
-// readTo is the step that a tally was read to: the coarsest of the usual ones
-// that all its lengths are whole numbers of.
-func readTo(tally []stock.Class) tape.Length {
-	for _, step := range []tape.Length{in / 4, in / 8, in / 16, in / 32, in / 64, 5 * mm, mm, mm / 2} {
-		if !slices.ContainsFunc(tally, func(c stock.Class) bool { return c.Length%step != 0 }) {
-			return step
-		}
-	}
-	return mm / 10
 }
 
 // mix checks the spread of lengths.

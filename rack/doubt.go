@@ -21,11 +21,17 @@ const sureness = 2
 // and at the long limit of its length: each by twice the length error. The two
 // ends give in proportion to their play, so that nothing else is lost. Where
 // no play is left the last piece is cut to measure.
+//
+// A board that is cut is longer than what it has to be by as much, so that it is
+// long enough, and by the blade.
 func (e *engine) doubted(r run) run {
-	if e.lengthError == 0 && !e.untrusted || r.farCut {
+	if e.lengthError == 0 && !e.untrusted {
 		return r
 	}
 	margin := e.margin(r)
+	if r.spare = max(e.blade, margin); r.farCut {
+		return r
+	}
 	near, far := r.nearNeed-r.nearReach, r.farReach-r.farNeed
 	if r.nearCut {
 		near = 0 // a cut first piece begins where it was cut to begin
@@ -56,10 +62,12 @@ func (e *engine) margin(r run) tape.Length {
 func trusted(runs []run) []run {
 	out := slices.Clone(runs)
 	for i := range out {
-		if r := &out[i]; r.unsure {
+		r := &out[i]
+		if r.unsure {
 			r.farCut, r.unsure = false, false
 		}
-		out[i].exact()
+		r.spare = 0
+		r.exact()
 	}
 	return out
 }

@@ -101,7 +101,8 @@ func TestUnsureRunsEndInACut(t *testing.T) {
 			runs[i] = e.doubted(runs[i])
 		}
 		for _, f := range e.fillAll(runs) {
-			if last := f.pieces[len(f.pieces)-1]; !f.ok || !last.farCut || last.end != f.farReach {
+			last := f.pieces[len(f.pieces)-1]
+			if over := e.stock.boards[last.board].length() - last.to; !f.ok || !last.farCut || last.end != f.farReach || over < max(e.blade, e.margin(f.run)) {
 				t.Errorf("untrusted %v: run %d ends %+v", untrusted, f.index, last)
 			}
 		}

@@ -71,7 +71,7 @@ func (p *pass) closings(g *guide) {
 			continue
 		}
 		g.node[q] = g.exact[i]
-		if end > p.r.farReach {
+		if end >= p.r.farReach+p.r.over() {
 			g.node[q] = min(g.node[q], p.cutCost(whole, end-p.r.farReach))
 		}
 	}
@@ -157,7 +157,7 @@ func (p *pass) closing(t item, k int) int64 {
 		return impossible
 	case p.wholeAt(end):
 		return 0
-	case end > p.r.farReach && length >= p.shortest:
+	case end >= p.r.farReach+p.r.over() && length >= p.shortest:
 		return p.cutCost(t, end-p.r.farReach)
 	}
 	return impossible

@@ -22,6 +22,7 @@ type Proposal struct {
 	// boards allowed no more; Nearest the smallest to the rows beside it, 0
 	// where nothing lies beside any of its joints.
 	Least, Nearest tape.Length
+	Measured       bool        // its last piece is cut to measure, as lengths may be off by more than the play
 	Off            tape.Length // how far its joints lie off the pattern of a fixed shift
 }
 
@@ -59,6 +60,7 @@ func Next(ctx context.Context, a Ask, laid []Laid, count int) []Proposal {
 	for _, f := range all {
 		if _, ok := e.laid[f.index]; !ok {
 			p := f.proposal()
+			p.Measured = f.ok && f.unsure
 			p.Nearest = f.nearest(e.around(f.run, joints).one)
 			if e.pattern != nil && f.ok && !f.alone {
 				p.Off = e.offGrid(f)

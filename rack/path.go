@@ -208,7 +208,7 @@ func (p *pass) end(it item, stage, k int, at tape.Length, cost int64, bare bool,
 	}
 	length := p.r.farReach - at
 	spare := it.length() - length
-	if spare <= 0 || length < p.shortest && !(bare && p.r.length() < p.shortest) || p.jumps(at, p.r.farReach) {
+	if spare < p.r.over() || length < p.shortest && !(bare && p.r.length() < p.shortest) || p.jumps(at, p.r.farReach) {
 		return
 	}
 	last := p.cutLast(it, at)

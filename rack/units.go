@@ -21,8 +21,9 @@ type run struct {
 	// A run closes with whole boards that begin between startLeast and startMost
 	// and end between wholeLeast and wholeMost: the play less what lengths may be off.
 	startLeast, startMost, wholeLeast, wholeMost tape.Length
-	nearCut, farCut                              bool // that end is always cut: mitred, or measured in place
-	unsure                                       bool // farCut only because lengths may be off by more than the play
+	nearCut, farCut                              bool        // that end is always cut: mitred, or measured in place
+	spare                                        tape.Length // a board that is cut to end the run is longer by this at the least
+	unsure                                       bool        // farCut only because lengths may be off by more than the play
 	nearMitre, farMitre                          bool
 	must, never                                  []span
 	start                                        bool // a starter row: the longest boards
@@ -59,6 +60,9 @@ func turn(from, to, sign tape.Length) span {
 	}
 	return span{from, to}
 }
+
+// over is how much longer a board is at the least that is cut to end the run.
+func (r run) over() tape.Length { return max(1, r.spare) }
 
 // length is the most that the faces of the run may measure.
 func (r run) length() tape.Length { return r.farReach - r.nearReach }

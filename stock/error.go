@@ -2,6 +2,7 @@ package stock
 
 import (
 	"math"
+	"slices"
 
 	"strake/tape"
 )
@@ -33,4 +34,20 @@ func (b Boards) CloseChance(sum, short, long tape.Length, n int) float64 {
 	}
 	below := func(l tape.Length) float64 { return 0.5 * math.Erfc(-float64(l-sum)/sd/math.Sqrt2) }
 	return below(long) - below(short)
+}
+
+// UsualSlip is how far the reading of a board may well be off where nothing else
+// is said: common practice, no source. Seven boards read to 1/8 in then miss by
+// 3/16 in.
+const UsualSlip = tape.Inch / 16
+
+// StepOf is the step that a tally was read to: the coarsest of the usual ones
+// that all its lengths are whole numbers of.
+func StepOf(tally []Class) tape.Length {
+	for _, step := range []tape.Length{tape.Inch / 4, tape.Inch / 8, tape.Inch / 16, tape.Inch / 32, tape.Inch / 64, 5 * tape.Millimetre, tape.Millimetre, tape.Millimetre / 2} {
+		if !slices.ContainsFunc(tally, func(c Class) bool { return c.Length%step != 0 }) {
+			return step
+		}
+	}
+	return tape.Millimetre / 10
 }

@@ -151,6 +151,9 @@ func kept(p plan.Plan, next rack.Proposal, style tape.Style) string {
 	if limit := p.Job.Limits.JointMin.Value; next.Least < limit {
 		s += fmt.Sprintf("; the boards at hand allow no more: at least %s was held to, the limit is %s", style.Of(next.Least), style.Of(limit))
 	}
+	if next.Measured {
+		s += "; the last piece laid is cut to measure, as lengths may be off by more than the play"
+	}
 	if off := tape.Nearest(next.Off, style.Step); off > 0 {
 		s += "; " + style.Of(off) + " off the pattern, as an end piece would be too short or a joint too near"
 	}
