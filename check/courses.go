@@ -81,4 +81,4 @@ func sameLines(a, b *zone) bool {
 func (r *run) wide() tape.Length { return r.High - r.Low }
 
 // ripLimit is the narrowest that the boards of a run may be ripped to.
-func (s *site) ripLimit(r *run) tape.Length { return s.lim.RipFrom(r.wide(), r.zone.Width) }
+func (s *site) ripLimit(r *run) tape.Length { return s.lim.RipFrom(r.wide()) }

@@ -36,7 +36,7 @@ func holdLaidDrift(r laidRule, s *laidSite) []finding.Finding {
 		f.Measured = fmt.Sprintf("%s from %s, %s %s its place", s.tape.Of(n.Front.Read), n.Front.From, s.tape.Of(off.Abs()), side)
 		f.Limit, f.Source = "within "+s.tape.Of(laidDrift)+" of "+n.Front.planned(s.tape), srcLaidDrift
 		f.Do = "Read it at both ends of the row. If it is so at both, measure ten boards pushed tight again, write that under ten_boards, and look at the last rips before you go on."
-		if n.Front.Rows > 0 {
+		if n.Front.Rows > 0 && len(n.zone.Pattern) == 0 {
 			each := n.zone.Width + off/tape.Length(n.Front.Rows)
 			f.Do = fmt.Sprintf("At this rate ten boards take up %s instead of %s: measure ten pushed tight again, write that under ten_boards, and look at the last rips before you go on.",
 				s.tape.Of(10*each), s.tape.Of(10*n.zone.Width))

@@ -104,7 +104,7 @@ func (s *site) lineArc(z *zone, e edge) (arcs, bool) {
 		return nil, false
 	case !s.byFrame(z, e):
 		return arcs{{e.a.Y, 0}}, e.flat() && !s.sharesGrid(z)
-	case high-low >= z.Width-s.lim.NarrowestRip.Value || (e.b.X-e.a.X).Abs() < s.lim.ShortestPiece.Value:
+	case high-low >= z.Width-s.lim.RipFrom(z.Width) || (e.b.X-e.a.X).Abs() < s.lim.ShortestPiece.Value:
 		return nil, false
 	}
 	return s.rowArcs(z, e.b.X > e.a.X, span{low, high}, span{low, high}), true
@@ -123,7 +123,7 @@ func (s *site) rowArcs(z *zone, above bool, reach, need span) arcs {
 	var out arcs
 	var before tape.Length // the rows of the pattern under this one
 	for _, w := range widthsOf(z.Zone) {
-		limit := s.lim.RipFrom(w, z.Width)
+		limit := s.lim.RipFrom(w)
 		a := arc{reach.high + limit - before - w, need.low + w - reach.high - limit}
 		if !above {
 			a = arc{need.high - w - before, reach.low - limit - need.high + w}
@@ -197,7 +197,7 @@ func (s *site) arcOf(z *zone, e floor.AlignedEdge, above bool, one func(int) boo
 			whole += (g.To.X - g.From.X).Abs()
 		}
 	}
-	if whole < s.lim.ShortestPiece.Value || high-low-e.Range.Play() >= z.Width-s.lim.NarrowestRip.Value {
+	if whole < s.lim.ShortestPiece.Value || high-low-e.Range.Play() >= z.Width-s.lim.RipFrom(z.Width) {
 		return nil, false
 	}
 	rLow, rHigh, okR := heights(z.at.Reach, z.at.ReachEdge, one)

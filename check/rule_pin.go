@@ -171,7 +171,7 @@ func (z *zone) faces(p lay.Pin) bool {
 func (s *site) narrowestAt(z *zone, name string) rip {
 	n := rip{}
 	for _, e := range z.at.Edges {
-		if e.Beside && e.Name == name && !s.notches(e) && isClosing(e, z.Width, s.lim.NarrowestRip.Value) {
+		if e.Beside && e.Name == name && !s.notches(e) && isClosing(e, z.Width, s.lim.RipFrom(z.Width)) {
 			n = narrower(n, s.ripAt(z, e))
 		}
 	}

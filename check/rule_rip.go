@@ -60,7 +60,7 @@ func (s *site) holdEdge(r Rule, z *zone, name string, closing bool) []finding.Fi
 	limit := s.lim.NarrowestRip
 	n, any := rip{}, false
 	for _, e := range z.at.Edges {
-		if e.Beside && e.Name == name && !s.notches(e) && isClosing(e, z.Width, limit.Value) == closing {
+		if e.Beside && e.Name == name && !s.notches(e) && isClosing(e, z.Width, s.lim.RipFrom(z.Width)) == closing {
 			any = true
 			n = narrower(n, s.ripAt(z, e))
 		}
@@ -202,7 +202,7 @@ func (s *site) heldThere(z *zone, f edge) bool {
 		if !e.Beside || s.notches(e) || line.faces() != f.faces() || !closes(line, f, e.Range) {
 			continue
 		}
-		if _, exempt := s.exemptEdge(e.Name); exempt || !isClosing(e, z.Width, s.lim.NarrowestRip.Value) {
+		if _, exempt := s.exemptEdge(e.Name); exempt || !isClosing(e, z.Width, s.lim.RipFrom(z.Width)) {
 			return true
 		}
 	}

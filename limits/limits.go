@@ -20,7 +20,7 @@ type Limits struct {
 	JointMin           Figure // end joints of neighbouring runs: at least this far apart
 	JointPreferred     Figure // end joints of neighbouring runs: better this far apart
 	ShortestPiece      Figure // no piece at an end of a run shorter than this
-	NarrowestRip       Figure // no rip at a closing edge narrower than this
+	NarrowestRip       Figure // no rip at a closing edge narrower than this; see RipFrom
 	Kerf               Figure // what the saw blade takes
 	GapLeast           Figure // least gap at an edge that cannot move
 	Lap                Figure // what covers an edge laps over the board by this
@@ -37,6 +37,9 @@ type Limits struct {
 	StairReach         Figure // stair-step: the same shift twice running, within this
 	StairFarthest      Figure // and no larger than this
 	WideFloor          Figure // across more boards than this a start in the middle is worth a thought
+
+	// Widest is the row width of the widest boards, where there are several widths.
+	Widest tape.Length
 }
 
 // Where the default figures come from.
@@ -95,10 +98,11 @@ func Default(face, thickness tape.Length) Limits {
 	}
 }
 
-// RipFrom is the narrowest rip from a board of this row width. The figure is
-// for the widest boards of the floor; of a narrower one half a board will do.
-func (l Limits) RipFrom(width, widest tape.Length) tape.Length {
-	if width >= widest {
+// RipFrom is the narrowest rip from a board of this row width. Where there are
+// boards of several widths the figure is for the widest; of a narrower one half
+// a board will do.
+func (l Limits) RipFrom(width tape.Length) tape.Length {
+	if width >= l.Widest {
 		return l.NarrowestRip.Value
 	}
 	return min(l.NarrowestRip.Value, width/2)

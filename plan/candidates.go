@@ -45,7 +45,11 @@ func placeOf(j job.Job, b room.Built, f floor.Floor, w row.Wishes, style tape.St
 	if j.Wishes.FullBoard != "" {
 		w.FullAt = edgeName(j.Wishes.FullBoard, b, f)
 	}
-	return row.Place{Floor: f, Built: b, Trim: floor.Trim{Base: j.Base, Shoe: j.Shoe}, Pitch: j.Boards.Pitch(), Face: j.Boards.Face, Longest: j.Boards.Longest(),
+	var pattern []tape.Length
+	if len(j.Boards.Widths) > 0 {
+		pattern = j.Boards.Pitches()
+	}
+	return row.Place{Floor: f, Built: b, Trim: floor.Trim{Base: j.Base, Shoe: j.Shoe}, Pitch: j.Boards.Pitch(), Pattern: pattern, Face: j.Boards.Face, Longest: j.Boards.Longest(),
 		Limits: j.Limits, Wishes: w, Style: style}
 }
 

@@ -22,7 +22,6 @@ func (p *Plan) doubts() {
 	if !ok {
 		return
 	}
-	pitch := p.Job.Boards.PitchSD().Millimetres()
 	for i := range p.Layout.Rips {
 		r := &p.Layout.Rips[i]
 		if i == start {
@@ -33,8 +32,7 @@ func (p *Plan) doubts() {
 			continue
 		}
 		width := math.Max(ends[0].SD, ends[1].SD)
-		n := float64(r.Row - p.Layout.Rips[start].Row)
-		if sd := math.Hypot(width, n*pitch); !math.IsInf(sd, 0) && !math.IsNaN(sd) {
+		if sd := math.Hypot(width, p.rowsDoubt(p.Layout.Rips[start].Row, r.Row)); !math.IsInf(sd, 0) && !math.IsNaN(sd) {
 			r.SD = tape.Nearest(tape.Length(sd*float64(tape.Millimetre)), tape.Tick)
 		}
 	}
@@ -137,8 +135,10 @@ func (p *Plan) sliverInDoubt(r row.Rip, style tape.Style) (finding.Finding, bool
 // they are what is least known, else the width across.
 func (p *Plan) settle(r row.Rip) string {
 	start, _ := p.startRip()
-	n := tape.Length(r.Row - p.Layout.Rips[start].Row)
-	if pitch := n * p.Job.Boards.PitchSD(); 2*pitch*pitch > r.SD*r.SD {
+	if rows := p.rowsDoubt(p.Layout.Rips[start].Row, r.Row); 2*rows*rows > r.SD.Millimetres()*r.SD.Millimetres() {
+		if len(p.Job.Boards.Widths) > 0 {
+			return "Push ten boards of each width tight and measure over them, over twenty if there is room: that settles the row widths."
+		}
 		if p.Job.Boards.TenBoards == 0 {
 			return "Push ten boards tight and measure over them: that settles the row width."
 		}

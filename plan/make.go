@@ -32,6 +32,7 @@ func MakeWithin(ctx context.Context, j job.Job, polishing int) Plan {
 	})
 	p.Findings = append(p.Findings, p.laidAside()...)
 	p.Findings = append(p.Findings, p.Lay.Findings...)
+	p.Findings = append(p.Findings, p.leftFinding(p.Lay, tape.Paper(j.Unit))...)
 	p.Findings = append(p.Findings, check.Lay(p.Lay, p.Floor, j.Limits, j.Boards, p.Pins...)...)
 	return p
 }
@@ -53,12 +54,17 @@ func Rows(j job.Job) Plan {
 	if finding.Worst(fs) == finding.Stop {
 		return p
 	}
+	if fs := p.turnedFindings(); len(fs) > 0 {
+		p.Findings = append(p.Findings, fs...)
+		return p
+	}
 	p.Pins = pinsOf(j, s.Built, p.Floor)
 	p.Fields = row.Fields(placeOf(j, s.Built, p.Floor, rowWishes(j, p.Pins), style))
 	p.Layout, p.Aligned = p.Fields[0].Layout, p.Fields[0].Aligned
 	for _, f := range p.Fields {
 		p.Findings = append(p.Findings, f.Layout.Findings...)
 	}
+	p.Findings = append(p.Findings, p.widthFindings(style)...)
 	p.doubts()
 	p.Findings = append(p.Findings, p.doubtFindings(style)...)
 	p.Findings = append(p.Findings, p.gapFindings(j, style)...)

@@ -62,6 +62,12 @@ func (p Plan) runOn(x *finding.Finding, d room.Doorway, wall plane.Dir, style ta
 	pitch, c := p.Layout.Pitch, p.Layout.Courses()
 	y := p.Aligned.Dir.ToRow(mark).Y
 	off := min(y-c.Below(y), c.Above(y)-y)
+	if len(c.Widths) > 1 {
+		x.Measured = fmt.Sprintf("its row edges lie %s from these, and its rows are all %s wide", style.Of(off), style.Of(d.Old.RowWidth))
+		x.Limit = "rows of the same widths for rows that run on"
+		x.Do = "A header across the opening hides that, or turn the rows."
+		return
+	}
 	rows := float64(d.Width) / float64(pitch)
 	drift := tape.Length(rows * math.Abs(float64(pitch-d.Old.RowWidth)))
 	x.Measured = fmt.Sprintf("its row edges lie %s from these; over the %.0f rows of the opening they part by another %s (its rows %s, these %s)",

@@ -32,9 +32,21 @@ func (e *engine) worthOf(plan []filled) Worth {
 			runs = append(runs, f.run)
 		}
 	}
-	w.FewestCuts = e.fewestCuts(runs)
-	if alike(runs) {
-		w.Chain = e.chainBound(runs)
+	all := true
+	for _, same := range e.kinds.byWidth(runs) { // boards of one width are no help in rows of another
+		of := *e
+		of.stock = e.kinds.only(e.stock, same[0])
+		w.FewestCuts += of.fewestCuts(same)
+		if chain := tape.Length(0); alike(same) {
+			chain = of.chainBound(same)
+			w.Chain += chain
+			all = all && (chain > 0 || e.kinds.of == nil)
+		} else {
+			all = false
+		}
+	}
+	if !all {
+		w.Chain = 0
 	}
 	return w
 }

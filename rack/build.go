@@ -280,12 +280,16 @@ func (b *builder) spoiled(d lay.Board, parts []lay.Part) []lay.Part {
 	return parts
 }
 
-// spare are the boards not touched, by length and marks.
+// spare are the boards not touched, by width, length and marks.
 func (e *engine) spare(ls []tape.Length, used map[int]int) []stock.Class {
 	count := map[stock.Class]int{}
 	for i, l := range ls {
 		if _, ok := used[i]; !ok {
-			count[stock.Class{Length: l, Marks: e.mark(i)}]++
+			c := stock.Class{Length: l, Marks: e.mark(i)}
+			if e.kinds.of != nil {
+				c.Width = e.kinds.of[i]
+			}
+			count[c]++
 		}
 	}
 	var out []stock.Class
@@ -294,7 +298,7 @@ func (e *engine) spare(ls []tape.Length, used map[int]int) []stock.Class {
 		out = append(out, c)
 	}
 	slices.SortFunc(out, func(a, b stock.Class) int {
-		return cmp.Or(cmp.Compare(a.Length, b.Length), cmp.Compare(a.Fault, b.Fault), cmp.Compare(a.Spoiled, b.Spoiled), cmp.Compare(a.Carton, b.Carton), cmp.Compare(a.Shade, b.Shade))
+		return cmp.Or(cmp.Compare(a.Width, b.Width), cmp.Compare(a.Length, b.Length), cmp.Compare(a.Fault, b.Fault), cmp.Compare(a.Spoiled, b.Spoiled), cmp.Compare(a.Carton, b.Carton), cmp.Compare(a.Shade, b.Shade))
 	})
 	return out
 }

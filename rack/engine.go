@@ -19,6 +19,7 @@ type engine struct {
 	budget    int
 	polishing int
 	share     shares
+	kinds     kinds
 	t         paths
 	hand      stock.Hand
 	asked     map[string][]tape.Length // boards that rows are pinned to, by name

@@ -4,6 +4,7 @@ package rack
 // boards of the open cartons and the offcuts that lie about. As many boards as
 // a run takes come out of the next cartons.
 func (e *engine) known(p pile, r run) pile {
+	p = e.kinds.only(p, r)
 	if e.atHand > 0 && len(p.boards) > e.atHand {
 		p.boards = p.boards[:e.atHand:e.atHand]
 	}

@@ -199,16 +199,22 @@ func (p pile) sawn() int {
 	return n
 }
 
-// hopeless tells whether the boards left cannot come to the runs not filled,
-// whatever is done.
+// hopeless tells whether the boards left, of some width, cannot come to the runs
+// not filled, whatever is done.
 func (e *engine) hopeless(fs []filled) bool {
-	var need tape.Length
-	for _, f := range fs {
-		if !f.ok {
-			need += f.farNeed - f.nearNeed
+	for _, w := range e.kinds.widths(fs) {
+		some, left := e.kinds.ofRuns(fs, e.left, w)
+		var need tape.Length
+		for _, f := range some {
+			if !f.ok {
+				need += f.farNeed - f.nearNeed
+			}
+		}
+		if need > left.length() {
+			return true
 		}
 	}
-	return need > e.left.length()
+	return false
 }
 
 // length is all that lies in a pile and can be joined on. What has lost both

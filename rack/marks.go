@@ -6,18 +6,25 @@ import (
 	"strake/tape"
 )
 
-// marksOf are the marks of the boards, in the order of the tally; nil where no
-// board has any.
-func marksOf(a Ask) []stock.Marks {
+// marksOf are the marks of the boards, in the order of the tally, of several
+// widths one after the other; nil where no board has any.
+func marksOf(a Ask, widths []tape.Length) []stock.Marks {
 	var out []stock.Marks
 	any := false
-	if a.Boards.Known != stock.Tallied {
-		return nil
-	}
-	for _, c := range a.Boards.Tally {
-		any = any || c.Marks != stock.Marks{}
-		for range c.Count {
-			out = append(out, c.Marks)
+	for _, b := range a.Boards.Each() {
+		if b.Known != stock.Tallied { // none of these has marks
+			for _, w := range widths {
+				if w == b.Pitch() {
+					out = append(out, stock.Marks{})
+				}
+			}
+			continue
+		}
+		for _, c := range b.Tally {
+			any = any || c.Marks != stock.Marks{}
+			for range c.Count {
+				out = append(out, c.Marks)
+			}
 		}
 	}
 	if !any {

@@ -31,7 +31,7 @@ func (e *engine) reserve(runs []run, p *pile) {
 		was := p.clone()
 		var got []item
 		for _, l := range want {
-			k := slices.IndexFunc(p.boards, func(b item) bool { return b.length() == l })
+			k := slices.IndexFunc(p.boards, func(b item) bool { return b.length() == l && e.kinds.fits(b, r) })
 			if k < 0 {
 				break
 			}

@@ -129,9 +129,11 @@ func (g *ledger) reopen(open []int) (took, better bool) {
 	next, missing := make(map[int]filled, len(open)), 0
 	for n, k := range g.rng.Perm(len(open)) {
 		f := g.fs[open[k]]
-		if g.ahead = len(g.fs) - 1 - open[k]; n == len(open)-1 {
-			g.ahead = 0
+		ahead := len(g.fs) - 1 - open[k]
+		if n == len(open)-1 {
+			ahead = 0
 		}
+		g.turnTo(f.run, ahead)
 		if !f.ok {
 			f.least = g.jointMin
 		}

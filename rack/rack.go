@@ -48,8 +48,8 @@ func Lay(ctx context.Context, a Ask) lay.Lay {
 
 // Racked is Lay with what the layout is worth.
 func Racked(ctx context.Context, a Ask) (lay.Lay, Worth) {
-	ls, fs := lengths(a)
-	e := newEngine(ctx, a, ls)
+	ls, widths, fs := supply(a)
+	e := newEngine(ctx, a, ls, widths)
 	plan := e.run(a.Fields)
 	l := e.build(a, ls, plan)
 	l.Findings = append(append(fs, e.findings(a, plan)...), e.pinFindings(plan, a.Style)...)
@@ -67,7 +67,7 @@ type filled struct {
 	ok     bool
 }
 
-func newEngine(ctx context.Context, a Ask, ls []tape.Length) *engine {
+func newEngine(ctx context.Context, a Ask, ls, widths []tape.Length) *engine {
 	e := &engine{
 		ctx: ctx, rng: rand.New(rand.NewPCG(a.Seed, 0x5eed)), budget: a.Budget, polishing: a.Polishing,
 		shop: shop{
@@ -84,7 +84,8 @@ func newEngine(ctx context.Context, a Ask, ls []tape.Length) *engine {
 	e.unit = unit(ls)
 	e.pattern = newPattern(a, ls)
 	e.lengthError, e.untrusted, e.meanBoard = a.Boards.LengthError(), a.Boards.Doubted && a.Boards.Known == stock.Tallied, mean(ls)
-	e.marks, e.shadesApart = marksOf(a), a.Shades == stock.ShadesApart
+	e.kinds.of = widths
+	e.marks, e.shadesApart = marksOf(a, widths), a.Shades == stock.ShadesApart
 	e.delivered(ls)
 	e.mixes = e.mixable()
 	return e
@@ -203,15 +204,15 @@ func (e *engine) measured(fs []filled) []filled {
 
 func (e *engine) greedy(runs []run) []filled {
 	p := e.stock.clone()
-	e.share = newShares(p.boards)
 	joints := map[int][]tape.Length{} // by the level of the strip
 	out := make([]filled, len(runs))
 	e.reserve(runs, &p)
 	e.shadeParts(runs)
-	e.chain = newChain(runs, p.boards, e.shop, e.unit)
+	e.begin(runs, p)
 	e.setOut(runs)
 	for i, r := range runs {
-		e.ahead, e.order = len(runs)-1-i, i
+		e.turnTo(r, len(runs)-1-i)
+		e.order = i
 		if f, ok := e.fixed(r); ok {
 			out[i] = f
 			f.noted(joints)
@@ -312,6 +313,18 @@ func (e *engine) findings(a Ask, plan []filled) []finding.Finding {
 		out = append(out, finding.Finding{Level: finding.Note, Rule: "boards are scarce", Measured: "saving wood came before looks, and every offcut is kept",
 			Do: "With a few more boards the joints would lie better."})
 	}
+	for _, w := range e.kinds.widths(plan) {
+		some, left := e.kinds.ofRuns(plan, e.left, w)
+		if f, missing := runOut(some, left, w, a.Style); missing {
+			out = append(out, f)
+		}
+	}
+	return out
+}
+
+// runOut tells of runs that are not filled; width is that of their boards, 0
+// where all are alike.
+func runOut(plan []filled, left pile, width tape.Length, style tape.Style) (finding.Finding, bool) {
 	missing, need := 0, tape.Length(0)
 	for _, f := range plan {
 		if !f.ok {
@@ -319,20 +332,23 @@ func (e *engine) findings(a Ask, plan []filled) []finding.Finding {
 			need += f.length()
 		}
 	}
-	if missing > 0 {
-		have := tape.Length(0)
-		for _, b := range e.left.boards {
-			have += b.length()
-		}
-		f := finding.Finding{Level: finding.Stop, Rule: "boards run out", Measured: fmt.Sprintf("%d runs of %s in all are not filled", missing, a.Style.Of(need)),
-			Limit: fmt.Sprintf("%s of whole boards left", a.Style.Of(have)), Do: "Tally more boards, or allow a shorter shortest piece."}
-		if have > need { // it is not for want of wood
-			f.Rule, f.Do = "no way to fill a run", "No order of these lengths fits: allow a shorter shortest piece or a smaller joint distance, or add boards of other lengths."
-			if slices.ContainsFunc(plan, func(p filled) bool { return !p.ok && len(p.must) > 0 }) {
-				f.Do = "A joint has to fall at what stays inside the row, and with these lengths a piece at an end comes out too short: allow a shorter shortest piece, shift the rows by row_edge_on, or add boards of other lengths."
-			}
-		}
-		out = append(out, f)
+	if missing == 0 {
+		return finding.Finding{}, false
 	}
-	return out
+	have := tape.Length(0)
+	for _, b := range left.boards {
+		have += b.length()
+	}
+	f := finding.Finding{Level: finding.Stop, Rule: "boards run out", Measured: fmt.Sprintf("%d runs of %s in all are not filled", missing, style.Of(need)),
+		Limit: fmt.Sprintf("%s of whole boards left", style.Of(have)), Do: "Tally more boards, or allow a shorter shortest piece."}
+	if width > 0 {
+		f.Where = "rows of " + style.Of(width)
+	}
+	if have > need { // it is not for want of wood
+		f.Rule, f.Do = "no way to fill a run", "No order of these lengths fits: allow a shorter shortest piece or a smaller joint distance, or add boards of other lengths."
+		if slices.ContainsFunc(plan, func(p filled) bool { return !p.ok && len(p.must) > 0 }) {
+			f.Do = "A joint has to fall at what stays inside the row, and with these lengths a piece at an end comes out too short: allow a shorter shortest piece, shift the rows by row_edge_on, or add boards of other lengths."
+		}
+	}
+	return f, true
 }

@@ -30,7 +30,7 @@ type tiny struct {
 
 // everyWay fills all runs if that can be done at all.
 func (e *engine) everyWay(runs []run) ([]filled, bool) {
-	if len(e.laid) > 0 || len(runs) > tinyRuns || len(e.stock.boards) > tinyBoards {
+	if len(e.laid) > 0 || e.kinds.of != nil || len(runs) > tinyRuns || len(e.stock.boards) > tinyBoards {
 		return nil, false
 	}
 	d := &tiny{engine: e, runs: runs, plan: make([][]placed, len(runs)), failed: map[string]bool{}}

@@ -128,7 +128,7 @@ func (e edge) notches(lim limits.Limits) bool { return e.whole < lim.ShortestPie
 // slant, less its play, is under the row width less the narrowest rip. Of
 // several widths the widest is asked: the start line can put it there.
 func (e edge) closing(widest tape.Length, lim limits.Limits) bool {
-	return e.slant-e.play < widest-lim.NarrowestRip.Value
+	return e.slant-e.play < widest-lim.RipFrom(widest)
 }
 
 // row is the row against the edge: the one that holds need, which with the

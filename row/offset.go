@@ -65,7 +65,7 @@ func newProblem(a floor.Aligned, widths []tape.Length, lim limits.Limits) proble
 	p := problem{widths: widths}
 	widest := p.widest()
 	for _, w := range widths {
-		p.limits = append(p.limits, lim.RipFrom(w, widest))
+		p.limits = append(p.limits, lim.RipFrom(w))
 	}
 	for _, e := range besides(a) {
 		switch {

@@ -7,18 +7,23 @@ import (
 )
 
 // Several are the boards of a job with several face widths: for the face, the
-// ten-board width and the knowledge of all stand those of the widest, and the
-// least that is known of any.
+// ten-board width of all stand those of the widest, for what is known of the
+// lengths the least that is known of any.
 func Several(b Boards) Boards {
 	if len(b.Widths) == 0 {
 		return b
 	}
 	widest := slices.MaxFunc(b.Widths, func(a, c Boards) int { return int(a.Face - c.Face) })
-	b.Face, b.TenBoards, b.Known = widest.Face, widest.TenBoards, Tallied
+	b.Face, b.TenBoards = widest.Face, widest.TenBoards
+	b.Known, b.ReadTo, b.Slip, b.Doubted = OneSize, 0, 0, false
 	for _, w := range b.Widths {
-		if w.Known == MixOnly {
+		switch {
+		case w.Known == MixOnly || b.Known == MixOnly:
 			b.Known = MixOnly
+		case w.Known == Tallied:
+			b.Known = Tallied
 		}
+		b.ReadTo, b.Slip, b.Doubted = max(b.ReadTo, w.ReadTo), max(b.Slip, w.Slip), b.Doubted || w.Doubted
 	}
 	return b
 }
@@ -34,6 +39,7 @@ func (b Boards) Each() []Boards {
 		one := b
 		one.Face, one.TenBoards = w.Face, w.TenBoards
 		one.Known, one.Tally, one.One, one.OneCount, one.Mix = w.Known, w.Tally, w.One, w.OneCount, w.Mix
+		one.ReadTo, one.Slip, one.Doubted = w.ReadTo, w.Slip, w.Doubted
 		one.Widths, one.Pattern = nil, nil
 		out = append(out, one)
 	}
@@ -41,13 +47,16 @@ func (b Boards) Each() []Boards {
 	return out
 }
 
-// Delivered is the length of all boards; false where it is not known.
+// Delivered is the length of all boards, without culls and damaged ends; false
+// where it is not known.
 func (b Boards) Delivered() (tape.Length, bool) {
 	switch b.Known {
 	case Tallied:
 		var sum tape.Length
 		for _, c := range b.Tally {
-			sum += c.Length * tape.Length(c.Count)
+			if !c.Fault.Cull() {
+				sum += (c.Length - c.Spoiled) * tape.Length(c.Count)
+			}
 		}
 		return sum, true
 	case OneSize:
