@@ -10,8 +10,20 @@ import (
 
 // boards checks the stock, and sets what is known about the lengths.
 func boards(d *decoder, j *draft) {
-	b := &j.Boards
-	path := at("boards", "lengths")
+	if d.given(at("boards", "widths")) {
+		severalWidths(d, j)
+		return
+	}
+	if d.given(at("boards", "pattern")) {
+		d.failPath(at("boards", "pattern"), "a pattern goes with boards of several face widths", "", widthsLike(d.unit.Imperial()))
+	}
+	boardLengths(d, j, &j.Boards, at("boards", "lengths"))
+	tenBoards(d, j, j.Boards, at("boards", "ten_boards"))
+}
+
+// boardLengths checks the lengths of boards that stand at a path, and sets what
+// is known about them.
+func boardLengths(d *decoder, j *draft, b *stock.Boards, path string) {
 	var ways []string
 	for _, way := range []struct {
 		key   string
@@ -35,10 +47,9 @@ func boards(d *decoder, j *draft) {
 		shifted(d, j, at("boards", "lengths"))
 	}
 	if d.given(at(path, "mix")) {
-		mix(d, j, at(path, "mix"))
+		mix(d, j, b.Mix, at(path, "mix"))
 	}
 	doubts(d, b, path)
-	tenBoards(d, j)
 }
 
 // countLike is an example of a count.
@@ -71,8 +82,8 @@ func doubts(d *decoder, b *stock.Boards, path string) {
 }
 
 // mix checks the spread of lengths.
-func mix(d *decoder, j *draft, path string) {
-	m, s := j.Boards.Mix, tape.Paper(j.Unit)
+func mix(d *decoder, j *draft, m stock.Mix, path string) {
+	s := tape.Paper(j.Unit)
 	if m.Least == 0 || m.Most == 0 || m.Mean == 0 {
 		return // not read, and said so
 	}
@@ -88,13 +99,13 @@ func mix(d *decoder, j *draft, path string) {
 
 // tenBoards checks the ten-board width against the face: more than a tenth
 // off, it is the width of some other number of boards.
-func tenBoards(d *decoder, j *draft) {
-	b, s := j.Boards, tape.Paper(j.Unit)
+func tenBoards(d *decoder, j *draft, b stock.Boards, path string) {
+	s := tape.Paper(j.Unit)
 	if b.TenBoards == 0 || b.Face == 0 {
 		return
 	}
 	if ten := 10 * b.Face; b.TenBoards < ten-b.Face || b.TenBoards > ten+b.Face {
-		d.failPath(at("boards", "ten_boards"), "ten boards of "+s.Of(b.Face)+" cannot measure this", s.Of(b.TenBoards), "near "+s.Of(ten))
+		d.failPath(path, "ten boards of "+s.Of(b.Face)+" cannot measure this", s.Of(b.TenBoards), "near "+s.Of(ten))
 	}
 }
 

@@ -55,6 +55,6 @@ boards:
 	//     8 |   fase: 3-1/4"
 	//       |   ^
 	//       read: fase
-	//       accepted: did you mean “face”? Known here: name, species, face, ten_boards, thickness, side_tongue, end_tongue, hand, lengths, carton, cartons, lot, currency
+	//       accepted: did you mean “face”? Known here: name, species, face, ten_boards, thickness, side_tongue, end_tongue, hand, lengths, widths, pattern, carton, cartons, lot, currency
 	// 3 errors
 }

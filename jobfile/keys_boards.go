@@ -24,18 +24,24 @@ const (
 var boardsTable = table[stock.Boards]{fields: []field[stock.Boards]{
 	text("name", "What the boards are called on paper.", func(b *stock.Boards) *string { return &b.Name }),
 	text("species", "The wood, such as red oak.", func(b *stock.Boards) *string { return &b.Species }),
-	length("face", "Face width: what is seen of a board, without the tongue.", within{15 * mm, 500 * mm}, func(b *stock.Boards) *tape.Length { return &b.Face }).must(),
-	length("ten_boards", "Ten boards pushed tight, measured over all ten faces: rows then go up by a tenth of it.", within{150 * mm, 5100 * mm}, func(b *stock.Boards) *tape.Length { return &b.TenBoards }).or("rows go up by the face width"),
+	length("face", "Face width: what is seen of a board, without the tongue.", within{15 * mm, 500 * mm}, func(b *stock.Boards) *tape.Length { return &b.Face }).unless("widths").or("it stands under widths"),
+	tenBoardsField(),
 	length("thickness", "Thickness of a board.", within{5 * mm, 80 * mm}, func(b *stock.Boards) *tape.Length { return &b.Thickness }).must(),
 	length("side_tongue", "How far the tongue along the board stands out.", within{mm, 20 * mm}, func(b *stock.Boards) *tape.Length { return &b.SideTongue }).or("1/4 in"),
 	length("end_tongue", "How far the tongue at the end stands out; 0 where the ends are plain.", within{0, 20 * mm}, func(b *stock.Boards) *tape.Length { return &b.EndTongue }).or("1/4 in"),
 	choice("hand", "Which end carries the end tongue, seen from above with the side tongue away from you.", []stock.Hand{stock.RightHand, stock.LeftHand}, func(b *stock.Boards) *stock.Hand { return &b.Hand }).or("right"),
-	lengthsField().must().written(lengthsLike),
+	lengthsField().unless("widths").written(lengthsLike).or("they stand under widths"),
+	widthsField().or("all boards are of one width"),
+	patternField().or("the pattern that uses up what was delivered most evenly"),
 	sub("carton", "One pack as sold.", cartonTable, func(b *stock.Boards) *stock.Carton { return &b.Carton }),
 	whole("cartons", "Cartons bought.", 0, 100_000, func(b *stock.Boards) *int { return &b.Cartons }).or("not bought yet"),
 	text("lot", "The lot or batch number.", func(b *stock.Boards) *string { return &b.Lot }),
 	text("currency", "What prices are in, such as USD.", func(b *stock.Boards) *string { return &b.Currency }),
 }}
+
+func tenBoardsField() field[stock.Boards] {
+	return length("ten_boards", "Ten boards pushed tight, measured over all ten faces: rows then go up by a tenth of it.", within{150 * mm, 5100 * mm}, func(b *stock.Boards) *tape.Length { return &b.TenBoards }).or("rows go up by the face width")
+}
 
 // boardsLike is an example of boards.
 func boardsLike(imperial bool) string {

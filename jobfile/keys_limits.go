@@ -92,5 +92,8 @@ func (j *draft) settle() {
 			*k.to(&l) = f
 		}
 	}
+	if len(j.Boards.Widths) > 0 {
+		l.Widest = j.Boards.Pitch()
+	}
 	j.Limits = l
 }

@@ -5,6 +5,7 @@ import (
 
 	"strake/finding"
 	"strake/limits"
+	"strake/stock"
 	"strake/tape"
 )
 
@@ -49,7 +50,12 @@ const mostAir = 3 * mm / 2
 
 // rowWidth looks at the ten-board width against the face.
 func (o *oddities) rowWidth() {
-	b := o.j.Boards
+	for _, b := range o.j.Boards.Each() {
+		o.rowWidthOf(b)
+	}
+}
+
+func (o *oddities) rowWidthOf(b stock.Boards) {
 	switch {
 	case b.Pitch() < b.Face:
 		o.note(finding.Warn, "row width under face width", "boards", fine(o.j.Unit, b.Pitch()), fine(o.j.Unit, b.Face), "Measure the face of a few boards and the ten boards again: pushed tight they cannot take less than their faces.")
@@ -71,9 +77,11 @@ func (o *oddities) preferred() {
 // shortBoards looks for boards that are too short for the end of a run.
 func (o *oddities) shortBoards() {
 	least, count := o.j.Limits.ShortestPiece.Value, 0
-	for _, c := range o.j.Boards.Tally {
-		if c.Length < least {
-			count += c.Count
+	for _, b := range o.j.Boards.Each() {
+		for _, c := range b.Tally {
+			if c.Length < least {
+				count += c.Count
+			}
 		}
 	}
 	if count > 0 {
@@ -120,8 +128,10 @@ func (o *oddities) cartons() {
 		o.note(finding.Note, "price without a currency", "boards", fmt.Sprintf("%g", b.Carton.Price), "", "Add a currency, such as USD, to have it on paper.")
 	}
 	var counted float64
-	for _, c := range b.Tally {
-		counted += c.Length.Millimetres() * float64(c.Count) * b.Face.Millimetres() / 1e6
+	for _, w := range b.Each() {
+		for _, c := range w.Tally {
+			counted += c.Length.Millimetres() * float64(c.Count) * w.Face.Millimetres() / 1e6
+		}
 	}
 	bought := b.Carton.Area.SquareMetres() * float64(b.Cartons)
 	if counted == 0 || bought == 0 {

@@ -19,6 +19,7 @@ type field[T any] struct {
 	key, doc string
 	without  string // what holds when it is left out
 	need     bool
+	instead  string                     // a key that stands in for one that has to be there
 	like     func(imperial bool) string // what to write, where the shape's words are too few
 	shape    shape
 	read     func(d *decoder, n ast.Node, t *T)
@@ -26,6 +27,9 @@ type field[T any] struct {
 
 // must is f as a key that has to be there.
 func (f field[T]) must() field[T] { f.need = true; return f }
+
+// unless is f as a key that has to be there where the other is not.
+func (f field[T]) unless(other string) field[T] { f.need, f.instead = true, other; return f }
 
 // or is f with the words for what holds when it is left out.
 func (f field[T]) or(s string) field[T] { f.without = s; return f }
@@ -65,6 +69,9 @@ func (tb table[T]) read(d *decoder, n ast.Node, t *T) {
 		e, ok := byKey[f.key]
 		if ok && e.value.Type() != ast.NullType {
 			d.under(f.key, e.value, func(n ast.Node) { f.read(d, n, t) })
+			continue
+		}
+		if other, ok := byKey[f.instead]; ok && other.value.Type() != ast.NullType {
 			continue
 		}
 		if f.need && !meant[f.key] && !d.spares(f.key) {
@@ -108,19 +115,25 @@ func (tb table[T]) has(key string) bool {
 
 // shape is the table as the shape of a value.
 func (tb table[T]) shape() shape {
-	props, need := map[string]any{}, []any{}
+	props, need, either := map[string]any{}, []any{}, map[string][]any{}
 	var keys []keyDoc
 	for _, f := range tb.fields {
 		s := f.schema()
 		props[f.key] = s
-		if f.need {
+		switch {
+		case f.instead != "":
+			either[f.instead] = append(either[f.instead], f.key)
+		case f.need:
 			need = append(need, f.key)
 		}
-		keys = append(keys, keyDoc{f.key, f.doc, f.without, f.need, f.shape})
+		keys = append(keys, keyDoc{f.key, f.doc, f.without, f.need && f.instead == "", f.shape})
 	}
 	out := map[string]any{"type": "object", "additionalProperties": false, "properties": props}
 	if len(need) > 0 {
 		out["required"] = need
+	}
+	for other, keys := range either { // of a table there is one such key at the most
+		out["anyOf"] = []any{map[string]any{"required": keys}, map[string]any{"required": []any{other}}}
 	}
 	if tb.doc != "" {
 		out["description"] = tb.doc

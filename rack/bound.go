@@ -32,20 +32,16 @@ func (e *engine) worthOf(plan []filled) Worth {
 			runs = append(runs, f.run)
 		}
 	}
-	all := true
-	for _, same := range e.kinds.byWidth(runs) { // boards of one width are no help in rows of another
+	each := e.kinds.byWidth(runs)
+	for _, same := range each { // boards of one width are no help in rows of another
 		of := *e
 		of.stock = e.kinds.only(e.stock, same[0])
 		w.FewestCuts += of.fewestCuts(same)
-		if chain := tape.Length(0); alike(same) {
-			chain = of.chainBound(same)
-			w.Chain += chain
-			all = all && (chain > 0 || e.kinds.of == nil)
-		} else {
-			all = false
+		if alike(same) {
+			w.Chain += of.chainBound(same)
 		}
 	}
-	if !all {
+	if slices.ContainsFunc(each, func(same []run) bool { return !alike(same) }) {
 		w.Chain = 0
 	}
 	return w

@@ -138,6 +138,9 @@ func (k *kinds) ofRuns(fs []filled, p pile, width tape.Length) ([]filled, pile) 
 // byWidth are runs parted by width, the narrowest first; together where all
 // boards are alike.
 func (k *kinds) byWidth(runs []run) [][]run {
+	if len(runs) == 0 {
+		return nil
+	}
 	if k.of == nil {
 		return [][]run{runs}
 	}

@@ -82,6 +82,9 @@ func (b Boards) Longest() tape.Length {
 	for _, c := range b.Tally {
 		most = max(most, c.Length)
 	}
+	for _, w := range b.Widths {
+		most = max(most, w.Longest())
+	}
 	return most
 }
 
