@@ -12,8 +12,8 @@ import (
 // piece from an offcut the row that the rest of the board lies in; less of it
 // where there is less room, nothing where there is none.
 func (d *draw) nameBoards() {
-	size := d.boardSize()
 	for _, r := range d.p.Lay.Runs {
+		size := d.boardSize(r)
 		d.inZone(r)
 		if r.Unfilled {
 			d.nameUnfilled(r)
@@ -29,11 +29,14 @@ func (d *draw) nameBoards() {
 
 // boardSize is the size of writing that goes into a row, 0 when it would be
 // too small to read.
-func (d *draw) boardSize() float64 {
+func (d *draw) boardSize(r lay.Run) float64 {
 	if len(d.p.Lay.Zones) == 0 {
 		return 0
 	}
 	row := d.on(d.p.Lay.Zones[0].Width)
+	if len(d.p.Job.Boards.Widths) > 0 {
+		row = d.on(r.High - r.Low)
+	}
 	for _, size := range []float64{small, tiny, 1.8} {
 		if row >= size*1.15+2*clear {
 			return size

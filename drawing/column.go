@@ -26,11 +26,19 @@ func (s *side) boards() {
 	if text != "" {
 		text += ", "
 	}
-	text += "face " + s.d.say.Rip(b.Face) + ", row width " + s.d.say.Rip(b.Pitch())
-	if b.TenBoards > 0 {
-		text += " (ten boards " + s.d.say.Rip(b.TenBoards) + ")"
+	for i, w := range b.Each() {
+		if i > 0 {
+			text += "; "
+		}
+		text += "face " + s.d.say.Rip(w.Face) + ", row width " + s.d.say.Rip(w.Pitch())
+		if w.TenBoards > 0 {
+			text += " (ten boards " + s.d.say.Rip(w.TenBoards) + ")"
+		}
 	}
 	s.para(text, small, 0)
+	if t := words.PatternText(s.d.p, s.d.say); t != "" {
+		s.para(t+".", small, 0)
+	}
 	if z, ok := s.d.zone(); ok && s.y+12 < s.foot {
 		s.drawBoard(z)
 	}

@@ -27,7 +27,7 @@ func (d *draw) nameRows() {
 func (d *draw) nameTurned(r lay.Run) {
 	a, b := d.endsOf(r)
 	along, size, turn := unit(b.Sub(a)), tiny, d.turnOf()
-	if d.on(d.p.Job.Boards.Pitch()) > 1.3*small {
+	if d.on(d.p.Job.Boards.NarrowestPitch()) > 1.3*small {
 		size = small
 	}
 	for _, end := range []struct{ at, in sheet.Pt }{{b, along.Times(-1)}, {a, along}} {
@@ -77,7 +77,7 @@ func (d *draw) endsOf(r lay.Run) (left, right sheet.Pt) {
 // rowText is a row's number, smaller where the rows are narrow.
 func (d *draw) rowText(s string, x, y float64, a sheet.Anchor) sheet.Text {
 	size := tiny
-	switch row := d.on(d.p.Job.Boards.Pitch()); {
+	switch row := d.on(d.p.Job.Boards.NarrowestPitch()); {
 	case row > 1.5*middling:
 		size = middling
 	case row > 1.3*small:

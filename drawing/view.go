@@ -70,7 +70,7 @@ func newView(p plan.Plan) view {
 	lo, hi := extent(p)
 	w, h := (hi.X - lo.X).Millimetres(), (hi.Y - lo.Y).Millimetres()
 	v := view{main: p.Aligned.Dir}
-	v.page, v.scale = fit(p.Job.Unit, w, h, p.Job.Boards.Pitch().Millimetres())
+	v.page, v.scale = fit(p.Job.Unit, w, h, p.Job.Boards.NarrowestPitch().Millimetres())
 	v.area = v.page.area()
 	free := v.area.less(around)
 	left := free.a.X + (free.w()-v.on(hi.X-lo.X))/2

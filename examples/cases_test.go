@@ -51,6 +51,9 @@ func TestCases(t *testing.T) {
 			return slices.ContainsFunc(c.Candidates, func(k row.Candidate) bool { return k.Score.Joists == row.AlongJoists }) &&
 				slices.ContainsFunc(c.Candidates, func(k row.Candidate) bool { return k.Score.Joists == row.AcrossJoists })
 		},
+		"mixed-widths": func(p plan.Plan, _ plan.Choices) bool { // rows of four widths in turn
+			return len(p.Layout.Courses().Widths) == 6 && told(p, "rows of several widths") && told(p, "boards left over")
+		},
 		"between-old-floors": func(p plan.Plan, _ plan.Choices) bool {
 			return told(p, "joining an old floor") && slices.ContainsFunc(p.Floor.Edges, func(e floor.Edge) bool { return e.Kind == floor.Flush })
 		},
@@ -79,7 +82,7 @@ func TestCases(t *testing.T) {
 		})
 	}
 	files, _ := filepath.Glob("cases/*.yaml")
-	if len(files) != 8 {
+	if len(files) != 9 {
 		t.Errorf("%d case files", len(files))
 	}
 }

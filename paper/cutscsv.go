@@ -40,6 +40,9 @@ func cutCells(c Cut, p plan.Plan, say words.Lengths) []string {
 	if c.Same {
 		remarks = append(remarks, "the other side of a cut already listed")
 	}
+	if pc.Face > 0 {
+		remarks = append(remarks, say.Rip(pc.Face)+" board")
+	}
 	if p.Lay.Example {
 		remarks = append(remarks, example)
 	}

@@ -49,7 +49,7 @@ func cutText(b *strings.Builder, c Cut, say words.Lengths) {
 // cutWords is what to know of a cut: what is cut, what stays, and what its
 // other side makes.
 func cutWords(c Cut, say words.Lengths) []string {
-	out := []string{what(c, say)}
+	out := []string{what(c, say) + ofFace(c.Piece.Face, say)}
 	if c.Kind != Crosscut && c.Kind != Mitre {
 		return out
 	}

@@ -21,7 +21,8 @@ type Row struct {
 	Left, Right End
 	WidthLeft   tape.Length // on the floor
 	WidthRight  tape.Length
-	Kind        string // "full width", "rip", "taper", "ripped in part"
+	Kind        string      // "full width", "rip", "taper", "ripped in part"
+	Face        tape.Length // of its boards, where the job has several face widths; else 0
 	Fasten      string
 	Field       int    // which field of the floor it lies in
 	Turned      bool   // laid backwards from a spline
@@ -53,6 +54,7 @@ type Piece struct {
 	From    string         // where it comes from
 	Rest    []string       // where the rest of its board goes
 	Marks   []string       // what is known of its board besides, and what to do about it
+	Face    tape.Length    // of its board, where the job has several face widths; else 0
 	Lay     lay.Piece
 }
 
@@ -126,6 +128,7 @@ func (l *lister) nailing(ss []lay.Stretch) string {
 // width says how wide the row is at its ends and of what kind that makes it.
 func (l *lister) width(out *Row, r lay.Run) {
 	full := r.High - r.Low
+	out.Face = l.face(r)
 	out.WidthLeft, out.WidthRight, out.Kind = full, full, "full width"
 	if len(out.Pieces) == 0 {
 		return
@@ -151,6 +154,14 @@ func (l *lister) width(out *Row, r lay.Run) {
 	}
 }
 
+// face is the face width of a row's boards, 0 where all boards are alike.
+func (l *lister) face(r lay.Run) tape.Length {
+	if len(l.p.Job.Boards.Widths) == 0 {
+		return 0
+	}
+	return words.Face(l.p, r.High-r.Low)
+}
+
 // endWidth is how wide a piece is at an end, notches counted; at a mitred end,
 // where the mitre leaves off.
 func endWidth(p Piece, right bool) tape.Length {
@@ -174,7 +185,9 @@ func (l *lister) piece(r lay.Run, i int) Piece {
 	p := l.p.Lay.Pieces[r.Pieces[i]]
 	out := Piece{Row: words.Row(r), Order: r.Order, No: i + 1, Name: words.Piece(r, i+1), Board: words.Board(p.Board),
 		Cuts: saw.Of(p), Lay: p, Whole: l.whole(p)}
-	air := l.p.Job.Boards.Air()
+	boards, _ := l.p.Job.Boards.OfPitch(r.High - r.Low)
+	air := boards.Air()
+	out.Face = l.face(r)
 	if rip := out.Cuts.Rip; rip.Done {
 		out.SawRip = [2]tape.Length{saw.Figure(rip.Left, rip.Keeps, air), saw.Figure(rip.Right, rip.Keeps, air)}
 	}

@@ -47,7 +47,7 @@ const (
 
 func rowCells(r Row, say words.Lengths) []string {
 	return []string{strconv.Itoa(r.Order), r.Name, say.Of(r.Length), say.Of(r.Left.At), endText(r.Left), say.Of(r.Right.At), endText(r.Right),
-		say.Rip(r.WidthLeft), say.Rip(r.WidthRight), r.Kind, r.Fasten, laid(r), r.Closes}
+		say.Rip(r.WidthLeft), say.Rip(r.WidthRight), r.Kind + ofFace(r.Face, say), r.Fasten, laid(r), r.Closes}
 }
 
 // laid says which way the tongues of a row lead.

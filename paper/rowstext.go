@@ -8,6 +8,7 @@ import (
 	"strake/lay"
 	"strake/plan"
 	"strake/sheet"
+	"strake/tape"
 	"strake/words"
 )
 
@@ -24,6 +25,9 @@ func RowsText(w io.Writer, p plan.Plan) error {
 		"Boards are counted from 1. A rip has two figures: its width on the floor, and what the saw is set to.", "", "")
 	if s := words.SplineText(p, say); s != "" {
 		wrap(&b, s+". Glue it into the groove of the row laid first, and let it stand proud by half.", "", "")
+	}
+	if s := words.PatternText(p, say); s != "" {
+		wrap(&b, s+".", "", "")
 	}
 	ripsText(&b, p, say)
 	field := ""
@@ -85,13 +89,26 @@ func rowText(b *strings.Builder, r Row, p plan.Plan, say words.Lengths) {
 }
 
 func widths(r Row, say words.Lengths) string {
-	if r.Kind == "full width" {
-		return r.Kind
+	out := r.Kind
+	switch {
+	case r.Kind == "full width":
+	case say.Rip(r.WidthLeft) == say.Rip(r.WidthRight):
+		out += ": " + say.Rip(r.WidthLeft)
+	default:
+		out += fmt.Sprintf(": %s at the left, %s at the right", say.Rip(r.WidthLeft), say.Rip(r.WidthRight))
 	}
-	if say.Rip(r.WidthLeft) == say.Rip(r.WidthRight) {
-		return r.Kind + ": " + say.Rip(r.WidthLeft)
+	if r.Face > 0 {
+		out += ", " + say.Rip(r.Face) + " boards"
 	}
-	return fmt.Sprintf("%s: %s at the left, %s at the right", r.Kind, say.Rip(r.WidthLeft), say.Rip(r.WidthRight))
+	return out
+}
+
+// ofFace names a board by its face; nothing where all are alike.
+func ofFace(face tape.Length, say words.Lengths) string {
+	if face == 0 {
+		return ""
+	}
+	return ", " + say.Rip(face) + " board"
 }
 
 func pieceText(b *strings.Builder, p Piece, say words.Lengths) {

@@ -39,6 +39,7 @@ func Summary(p plan.Plan) string {
 	}
 	s.put("turn", s.splines())
 	s.put("boards", s.boards())
+	s.put("widths", s.widths())
 	s.put("joints", s.joints())
 	s.put("findings", s.findings())
 	return s.b.String()
@@ -160,6 +161,24 @@ func (s *summary) boards() string {
 	}
 	return fmt.Sprintf("%d boards used; %d crosscuts, %d tongues taken off; of the floor %.1f %% scrap and kerf, %.1f %% strips and offcuts left over",
 		s.n.Boards, s.n.Crosscuts, s.n.TonguesOff, 100*s.n.Waste(), 100*s.n.Left())
+}
+
+// widths is how many boards of each face width are used.
+func (s *summary) widths() string {
+	if len(s.p.Job.Boards.Widths) == 0 || s.n.Boards == 0 {
+		return ""
+	}
+	var out []string
+	for _, w := range s.p.Job.Boards.Each() {
+		n, sum := 0, tape.Length(0)
+		for _, b := range s.p.Lay.Boards {
+			if b.Width == w.Pitch() {
+				n, sum = n+1, sum+b.Length
+			}
+		}
+		out = append(out, fmt.Sprintf("%d of %s (%s)", n, s.say.Rip(w.Face), s.say.Of(sum)))
+	}
+	return strings.Join(out, ", ") + ". " + words.PatternText(s.p, s.say)
 }
 
 func (s *summary) joints() string {

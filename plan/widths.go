@@ -52,14 +52,15 @@ func (p Plan) widthFindings(style tape.Style) []finding.Finding {
 	fine := style
 	fine.Step = style.Step / 2
 	var faces []string
-	for _, f := range b.Faces() {
-		faces = append(faces, fine.Of(f))
-	}
 	c := p.Layout.Courses()
+	for i, first := 0, c.Row(p.Layout.Runs[0].Low); i < len(c.Widths); i++ {
+		w, _ := b.OfPitch(c.Width(first + i))
+		faces = append(faces, fine.Of(w.Face))
+	}
 	x := finding.Finding{Level: finding.Note, Rule: "rows of several widths", Where: "floor",
-		Measured: fmt.Sprintf("in turn, from the start up the drawing: %s; %s in all", strings.Join(faces, ", "), fine.Of(c.Period())), Limit: "as the job has it"}
+		Measured: fmt.Sprintf("from row 1 on, over and over: %s; %s to a turn", strings.Join(faces, ", "), fine.Of(c.Period()))}
 	if len(b.Pattern) == 0 {
-		x.Limit = "proposed from what was delivered"
+		x.Measured += "; proposed, as it uses up what was delivered evenly"
 		x.Do = "Another order of the same rows is as good: write it as pattern under boards."
 	}
 	out := []finding.Finding{x}
@@ -76,11 +77,12 @@ func (p Plan) widthFindings(style tape.Style) []finding.Finding {
 		case !known:
 			f.Do = fmt.Sprintf("With a tenth for cuts and culls that is %s to order.", order)
 		case have < take:
-			f.Level, f.Limit = finding.Warn, style.Of(have)+" delivered"
+			f.Level = finding.Warn
+			f.Measured += ", and " + style.Of(have) + " were delivered"
 			f.Do = fmt.Sprintf("%s are missing: with a tenth for cuts and culls order %s in all, or write a pattern with fewer such rows.", style.Up(take-have), order)
 		default:
-			f.Limit = style.Of(have) + " delivered"
-			f.Do = fmt.Sprintf("%s are left over, cuts not counted.", style.Of(have-take))
+			f.Measured += " of " + style.Of(have) + " delivered"
+			f.Do = fmt.Sprintf("%s are left over, less what cuts take.", style.Of(have-take))
 		}
 		out = append(out, f)
 	}
@@ -114,9 +116,9 @@ func (p Plan) leftFinding(l lay.Lay, style tape.Style) []finding.Finding {
 				n, sum = n+c.Count, sum+c.Length*tape.Length(c.Count)
 			}
 		}
-		says = append(says, fmt.Sprintf("of %s %d (%s)", fine.Of(w.Face), n, style.Of(sum)))
+		says = append(says, fmt.Sprintf("%d of %s (%s)", n, fine.Of(w.Face), style.Of(sum)))
 	}
-	return []finding.Finding{{Level: finding.Note, Rule: "boards left over", Where: "floor", Measured: "whole boards " + strings.Join(says, ", "),
+	return []finding.Finding{{Level: finding.Note, Rule: "boards left over", Where: "floor", Measured: "whole boards: " + strings.Join(says, ", "),
 		Do: "Keep a few of each width for repairs."}}
 }
 

@@ -152,8 +152,8 @@ func TestMixedWidths(t *testing.T) {
 	}
 	var left, turn bool
 	for _, f := range p.Findings {
-		left = left || f.Rule == "boards left over" && strings.Contains(f.Measured, `of 4"`)
-		turn = turn || f.Rule == "rows of several widths" && strings.Contains(f.Measured, `19" in all`) && f.Limit == "proposed from what was delivered"
+		left = left || f.Rule == "boards left over" && strings.Contains(f.Measured, `of 4" (`)
+		turn = turn || f.Rule == "rows of several widths" && strings.Contains(f.Measured, `19" to a turn; proposed`)
 	}
 	if !left || !turn {
 		t.Errorf("left over told: %v, pattern told: %v", left, turn)

@@ -38,8 +38,9 @@ type Part struct {
 // after a board split and the rest is planned anew. Runs as laid are held to,
 // with their joints where they are.
 func Next(ctx context.Context, a Ask, laid []Laid, count int) []Proposal {
-	ls, _ := lengths(a)
+	ls, widths, _ := supply(a)
 	e := newEngine(ctx, a, ls)
+	e.kinds.of = widths
 	e.laid = map[int][]tape.Length{}
 	for _, l := range laid {
 		e.laid[l.Run] = l.Joints

@@ -118,3 +118,12 @@ func (b Boards) OfPitch(pitch tape.Length) (Boards, bool) {
 	}
 	return b, false
 }
+
+// NarrowestPitch is what the narrowest rows take up.
+func (b Boards) NarrowestPitch() tape.Length {
+	least := tape.Longest
+	for _, w := range b.Each() {
+		least = min(least, w.Pitch())
+	}
+	return least
+}

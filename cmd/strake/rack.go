@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"fmt"
 	"io"
 	"os"
@@ -8,6 +9,7 @@ import (
 	"strings"
 
 	"strake/finding"
+	"strake/job"
 	"strake/paper"
 	"strake/plan"
 	"strake/rack"
@@ -17,7 +19,7 @@ import (
 
 type rackCmd struct {
 	Job    string `arg:"" help:"The job file (YAML). strake new writes one."`
-	Boards string `required:"" placeholder:"FILE" help:"The boards at hand, one length a line; - reads them from standard input."`
+	Boards string `required:"" placeholder:"FILE" help:"The boards at hand, one length a line, of several face widths with the face before it (3: 58); - reads them from standard input."`
 	Rows   int    `default:"3" help:"How many rows to propose."`
 }
 
@@ -41,7 +43,7 @@ func (c *rackCmd) Run(r rim) error {
 	if err != nil {
 		return err
 	}
-	boards, err := c.boards(r, j.Unit)
+	boards, err := c.boards(r, j)
 	if err != nil {
 		return err
 	}
@@ -99,25 +101,56 @@ const (
 	longestBoard  = 24 * tape.Foot
 )
 
-// boards are the lengths at hand.
-func (c *rackCmd) boards(r rim, unit tape.Unit) ([]tape.Length, error) {
-	var out []tape.Length
+// boards are those at hand, of several face widths the narrowest first.
+func (c *rackCmd) boards(r rim, j job.Job) ([]plan.AtHand, error) {
+	var out []plan.AtHand
 	err := lines(r, c.Boards, func(_ int, line string) error {
-		l, err := tape.Parse(line, unit)
-		if err == nil && (l < shortestBoard || l > longestBoard) {
-			err = fmt.Errorf("%q is read as %s: no board is that long; write the unit, such as 38-1/2\"", line, tape.Paper(unit).Of(l))
+		b, line, err := faceOf(j, line)
+		if err != nil {
+			return err
 		}
-		out = append(out, l)
+		b.Length, err = tape.Parse(line, j.Unit)
+		if l := b.Length; err == nil && (l < shortestBoard || l > longestBoard) {
+			err = fmt.Errorf("%q is read as %s: no board is that long; write the unit, such as 38-1/2\"", line, tape.Paper(j.Unit).Of(l))
+		}
+		out = append(out, b)
 		return err
 	})
 	if err == nil && len(out) == 0 {
 		err = fmt.Errorf("%s: no boards; write one length a line", c.Boards)
 	}
+	slices.SortStableFunc(out, func(a, b plan.AtHand) int { return cmp.Compare(a.Face, b.Face) })
 	return out, err
 }
 
+// faceOf is a board of the face that a line begins with, where the job has
+// several face widths, and the rest of the line.
+func faceOf(j job.Job, line string) (plan.AtHand, string, error) {
+	if len(j.Boards.Widths) == 0 {
+		return plan.AtHand{}, line, nil
+	}
+	say := tape.Paper(j.Unit)
+	say.Step /= 2
+	var faces []string
+	for _, w := range j.Boards.Each() {
+		faces = append(faces, say.Of(w.Face))
+	}
+	face, rest, ok := strings.Cut(line, ":")
+	if !ok {
+		return plan.AtHand{}, line, fmt.Errorf("%q has no face width before it: the job has boards of %s, so write %s: %s", line, strings.Join(faces, ", "), faces[0], line)
+	}
+	f, err := tape.Parse(strings.TrimSpace(face), j.Unit)
+	if err != nil {
+		return plan.AtHand{}, line, err
+	}
+	if w, ok := j.Boards.OfFace(f); ok {
+		return plan.AtHand{Face: w.Face}, strings.TrimSpace(rest), nil
+	}
+	return plan.AtHand{}, line, fmt.Errorf("the job has no boards of %s: its faces are %s", say.Of(f), strings.Join(faces, ", "))
+}
+
 // proposed is a proposal in words; sawn are the boards cut before.
-func proposed(p plan.Plan, next rack.Proposal, boards []tape.Length, sawn map[int]bool) string {
+func proposed(p plan.Plan, next rack.Proposal, boards []plan.AtHand, sawn map[int]bool) string {
 	at := rack.Order(p.AllFields())[next.Run]
 	run := p.Field(at.Field).Layout.Runs[at.Run]
 	name := "row " + words.RowPart(run.Row, run.Part) + ": "
@@ -134,9 +167,12 @@ func proposed(p plan.Plan, next rack.Proposal, boards []tape.Length, sawn map[in
 				from = " from what is left of "
 			}
 			sawn[q.Board] = true
-			s += from + style.Of(boards[q.Board])
+			s += from + style.Of(boards[q.Board].Length)
 		}
 		out = append(out, s)
+	}
+	if len(p.Job.Boards.Widths) > 0 {
+		name += words.In(p.Job.Unit).Rip(words.Face(p, run.High-run.Low)) + " boards: "
 	}
 	return name + strings.Join(out, ", ") + kept(p, next, style)
 }
