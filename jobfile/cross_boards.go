@@ -44,7 +44,7 @@ func boardLengths(d *decoder, j *draft, b *stock.Boards, path string) {
 		d.failPath(at(path, "count"), "a count goes with one length", "", countLike(d.unit.Imperial()))
 	}
 	if d.given(at(path, "shift")) {
-		shifted(d, j, at("boards", "lengths"))
+		shifted(d, j, *b, path)
 	}
 	if d.given(at(path, "mix")) {
 		mix(d, j, b.Mix, at(path, "mix"))

@@ -33,6 +33,12 @@ func severalWidths(d *decoder, j *draft) {
 	pattern(d, j)
 	changesOfRows(d, j)
 	*b = stock.Several(*b)
+	for i, w := range b.Widths {
+		if own := at(path, strconv.Itoa(i), "lengths", "shift"); w.Shift.Fixed() && !b.Shift.Fixed() && d.given(own) {
+			d.failPath(own, "a shift goes through rows of all widths: their boards are of one length and move alike", "", "the same length and shift for each width, or no shift")
+			break
+		}
+	}
 }
 
 // faceStyle tells faces as finely as they are made.

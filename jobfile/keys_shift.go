@@ -52,8 +52,8 @@ func part(s string) (num, den int, ok bool) {
 }
 
 // shifted checks that a shift goes with boards of one length, and is less.
-func shifted(d *decoder, j *draft, path string) {
-	b, s := j.Boards, tape.Paper(j.Unit)
+func shifted(d *decoder, j *draft, b stock.Boards, path string) {
+	s := tape.Paper(j.Unit)
 	if !b.Shift.Fixed() {
 		return // random, or not read
 	}

@@ -73,6 +73,7 @@ func TestSeveralWidthsMistakes(t *testing.T) {
 		{"face: 3, lengths: {one: 48, count: 60}", "face: 3, lenghts: {one: 48}", "lenghts", "not a key", "did you mean “lengths”"},
 		{"{one: 48, count: 60}}\n  pattern: [2, 3, 5, 3]", "{one: 48}}", "{one: 48}", "no pattern can be proposed", "pattern: "},
 		{"{one: 48, count: 60}}\n  pattern: [2, 3, 5, 3]", "{mix: {least: 12, most: 60, mean: 30}}}", "{mix", "no pattern can be proposed", "a tally"},
+		{"{one: 48, count: 60}", "{one: 48, count: 60, shift: 1/3}", "1/3", "a shift goes through rows of all widths", "no shift"},
 		{"kind: hearth, wall", "kind: hearth, frame: mitred, wall", "mitred", "no frame goes with", "no frame"},
 	} {
 		text := strings.Replace(several, c.old, c.new, 1)

@@ -53,9 +53,7 @@ func (f floors) several(j *job.Job) {
 		}
 	}
 	if len(j.Boards.Pattern) == 0 { // the tallies are not quite what the pattern was proposed from
-		for _, face := range j.Boards.Faces() {
-			j.Boards.Pattern = append(j.Boards.Pattern, face)
-		}
+		j.Boards.Pattern = j.Boards.Faces()
 	}
 }
 

@@ -46,7 +46,9 @@ func (e *engine) given(style tape.Style, name string, of []stretch, plan []fille
 	}
 	f.Measured = fmt.Sprintf("joints of boards of %s move by %s from row to row%s; the smallest end piece %s", style.Of(p.board), style.Of(p.shift()), first, style.Of(p.smallestLaid(plan, field)))
 	f.Limit = fmt.Sprintf("joints %s from those of the next row, %s two rows off, %s three rows off; the pattern repeats after %s", style.Of(p.apart(1)), style.Of(p.apart(2)), style.Of(p.apart(3)), rows(p.period()))
-	f.Do = p.hint(style, of)
+	if e.kinds.of == nil { // of several widths what is left is for rows of its own
+		f.Do = p.hint(style, of)
+	}
 	return f
 }
 

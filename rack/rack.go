@@ -228,7 +228,7 @@ func (e *engine) greedy(runs []run) []filled {
 			out[i].pieces, out[i].least = e.fillPinned(r, e.around(r, joints))
 			out[i].ok = true
 			p.boards = append(p.boards, e.pinned[i]...)
-		} else if out[i].pieces, out[i].least, out[i].ok = e.patterned(r, p, joints); !out[i].ok {
+		} else if out[i].pieces, out[i].least, out[i].ok = e.patterned(r, e.kinds.only(p, r), joints); !out[i].ok {
 			out[i].pieces, out[i].least, out[i].ok = e.fill(r, q, e.around(r, joints))
 		}
 		if !out[i].ok {

@@ -15,13 +15,16 @@ func Several(b Boards) Boards {
 	}
 	widest := slices.MaxFunc(b.Widths, func(a, c Boards) int { return int(a.Face - c.Face) })
 	b.Face, b.TenBoards = widest.Face, widest.TenBoards
-	b.Known, b.ReadTo, b.Slip, b.Doubted = OneSize, 0, 0, false
+	b.Known, b.ReadTo, b.Slip, b.Doubted, b.Shift = OneSize, 0, 0, false, b.Widths[0].Shift
 	for _, w := range b.Widths {
 		switch {
 		case w.Known == MixOnly || b.Known == MixOnly:
 			b.Known = MixOnly
 		case w.Known == Tallied:
 			b.Known = Tallied
+		}
+		if w.Shift != b.Shift || w.Longest() != b.Widths[0].Longest() {
+			b.Shift = Shift{} // joints of a pattern lie a board apart in every row
 		}
 		b.ReadTo, b.Slip, b.Doubted = max(b.ReadTo, w.ReadTo), max(b.Slip, w.Slip), b.Doubted || w.Doubted
 	}
@@ -39,7 +42,7 @@ func (b Boards) Each() []Boards {
 		one := b
 		one.Face, one.TenBoards = w.Face, w.TenBoards
 		one.Known, one.Tally, one.One, one.OneCount, one.Mix = w.Known, w.Tally, w.One, w.OneCount, w.Mix
-		one.ReadTo, one.Slip, one.Doubted = w.ReadTo, w.Slip, w.Doubted
+		one.ReadTo, one.Slip, one.Doubted, one.Shift = w.ReadTo, w.Slip, w.Doubted, w.Shift
 		one.Widths, one.Pattern = nil, nil
 		out = append(out, one)
 	}

@@ -56,7 +56,7 @@ func (c *rackCmd) Run(r rim) error {
 		fmt.Fprint(r.out, paper.Findings(p))
 		return errFindings
 	}
-	if j.Boards.Shift.Fixed() && slices.Min(boards) != slices.Max(boards) {
+	if j.Boards.Shift.Fixed() && slices.ContainsFunc(boards, func(b plan.AtHand) bool { return b.Length != boards[0].Length }) {
 		fmt.Fprintln(r.out, "note: boards of several lengths are at hand: joints fall where they look best, and not by the job's shift")
 	}
 	missing, sawn := false, map[int]bool{}
