@@ -53,9 +53,9 @@ func TestNextRowsOfAnyField(t *testing.T) {
 	if len(fs) > 0 {
 		t.Fatal(fs)
 	}
-	var boards []tape.Length
+	var boards []plan.AtHand
 	for l := 20 * in; l < 80*in; l += in {
-		boards = append(boards, l)
+		boards = append(boards, plan.AtHand{Length: l})
 	}
 	next := plan.Next(context.Background(), p, boards, laid, 2)
 	if len(next) != 2 || !next[0].Filled {

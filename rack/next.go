@@ -39,8 +39,7 @@ type Part struct {
 // with their joints where they are.
 func Next(ctx context.Context, a Ask, laid []Laid, count int) []Proposal {
 	ls, widths, _ := supply(a)
-	e := newEngine(ctx, a, ls)
-	e.kinds.of = widths
+	e := newEngine(ctx, a, ls, widths)
 	e.laid = map[int][]tape.Length{}
 	for _, l := range laid {
 		e.laid[l.Run] = l.Joints
