@@ -75,10 +75,26 @@ func (e *engine) fill(r run, p pile, b behind) (out []placed, least tape.Length,
 	for _, k := range relaxed {
 		least = e.jointMin * k / relaxedOf
 		if out, ok = e.attempt(r, p, b, least, ladder[len(ladder)-1]); ok {
+			out, least = e.leastRelaxed(r, p, b, out, least)
 			return out, least, true
 		}
 	}
 	return nil, 0, false
+}
+
+// leastRelaxed looks for a filling that keeps a joint distance between the one
+// found to do and the next step up, which did not.
+func (e *engine) leastRelaxed(r run, p pile, b behind, out []placed, does tape.Length) ([]placed, tape.Length) {
+	not := does + e.jointMin/relaxedOf
+	for not-does > e.jointMin/(8*relaxedOf) && !e.spent() {
+		mid := (does + not) / 2
+		if found, ok := e.attempt(r, p, b, mid, ladder[0]); ok {
+			out, does = found, mid
+		} else {
+			not = mid
+		}
+	}
+	return out, does
 }
 
 // insistence is how many times as many orders are tried where a run has to be

@@ -2,7 +2,6 @@ package rack
 
 import (
 	"context"
-	"fmt"
 	"math/rand/v2"
 	"slices"
 
@@ -52,7 +51,7 @@ func Racked(ctx context.Context, a Ask) (lay.Lay, Worth) {
 	e := newEngine(ctx, a, ls, widths)
 	plan := e.run(a.Fields)
 	l := e.build(a, ls, plan)
-	l.Findings = append(append(fs, e.findings(a, plan)...), e.pinFindings(plan, a.Style)...)
+	l.Findings = slices.Concat(fs, e.findings(a, plan), e.whyUnfilled(a, plan), e.pinFindings(plan, a.Style))
 	l.Findings = append(l.Findings, e.unsureFindings(a, plan)...)
 	l.Findings = append(l.Findings, e.patternFindings(a, plan)...)
 	l.Findings = append(l.Findings, e.markFindings(a, plan)...)
@@ -313,42 +312,5 @@ func (e *engine) findings(a Ask, plan []filled) []finding.Finding {
 		out = append(out, finding.Finding{Level: finding.Note, Rule: "boards are scarce", Measured: "saving wood came before looks, and every offcut is kept",
 			Do: "With a few more boards the joints would lie better."})
 	}
-	for _, w := range e.kinds.widths(plan) {
-		some, left := e.kinds.ofRuns(plan, e.left, w)
-		if f, missing := runOut(some, left, w, a.Style); missing {
-			out = append(out, f)
-		}
-	}
 	return out
-}
-
-// runOut tells of runs that are not filled; width is that of their boards, 0
-// where all are alike.
-func runOut(plan []filled, left pile, width tape.Length, style tape.Style) (finding.Finding, bool) {
-	missing, need := 0, tape.Length(0)
-	for _, f := range plan {
-		if !f.ok {
-			missing++
-			need += f.length()
-		}
-	}
-	if missing == 0 {
-		return finding.Finding{}, false
-	}
-	have := tape.Length(0)
-	for _, b := range left.boards {
-		have += b.length()
-	}
-	f := finding.Finding{Level: finding.Stop, Rule: "boards run out", Measured: fmt.Sprintf("%d runs of %s in all are not filled", missing, style.Of(need)),
-		Limit: fmt.Sprintf("%s of whole boards left", style.Of(have)), Do: "Tally more boards, or allow a shorter shortest piece."}
-	if width > 0 {
-		f.Where = "rows of " + style.Of(width)
-	}
-	if have > need { // it is not for want of wood
-		f.Rule, f.Do = "no way to fill a run", "No order of these lengths fits: allow a shorter shortest piece or a smaller joint distance, or add boards of other lengths."
-		if slices.ContainsFunc(plan, func(p filled) bool { return !p.ok && len(p.must) > 0 }) {
-			f.Do = "A joint has to fall at what stays inside the row, and with these lengths a piece at an end comes out too short: allow a shorter shortest piece, shift the rows by row_edge_on, or add boards of other lengths."
-		}
-	}
-	return f, true
 }
