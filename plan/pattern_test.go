@@ -96,3 +96,33 @@ func onPattern(t *testing.T, p plan.Plan, named map[string]bool) (on, off int) {
 	}
 	return
 }
+
+// Marked boards of one length lie in the pattern where they may lie: what is
+// twisted or kept out nowhere, what is crooked in no first and no last row.
+func TestFixedPatternOfMarkedBoards(t *testing.T) {
+	laid := 0
+	for seed := range uint64(20) {
+		f := floors{rand.New(rand.NewPCG(seed, 22))}
+		j := f.job(seed)
+		one := tape.Length(30+f.IntN(40)) * tape.Inch
+		j.Boards.Shift = stock.Shift{Num: 1, Den: 3}
+		j.Boards.Tally = []stock.Class{{Length: one, Count: 600}}
+		for _, fault := range stock.Faults {
+			c := stock.Class{Length: one, Count: 5, Marks: stock.Marks{Fault: fault}}
+			if fault == stock.SpoiledGroove || fault == stock.SpoiledTongue {
+				c.Spoiled = 3 * tape.Inch
+			}
+			j.Boards.Tally = append([]stock.Class{c}, j.Boards.Tally...)
+		}
+		p := plan.MakeWithin(context.Background(), j, light)
+		for _, g := range p.Findings {
+			if g.Level == finding.Stop && g.Rule != "narrowest rip" {
+				t.Errorf("floor %d: %v", seed, g)
+			}
+		}
+		laid += len(p.Lay.Pieces)
+	}
+	if laid == 0 {
+		t.Error("nothing was laid")
+	}
+}

@@ -96,6 +96,7 @@ func (e *engine) patterned(r run, p pile, joints map[int][]tape.Length) (out []p
 	if e.pattern == nil || r.alone || len(r.must) > 0 {
 		return nil, 0, false
 	}
+	p.boards, p.heads, p.tails = e.suited(p.boards, r), e.suited(p.heads, r), e.suited(p.tails, r)
 	if e.onePiece(r) {
 		p.heads, p.tails = inTime(p.heads, r.index, len(p.heads)), inTime(p.tails, r.index, len(p.tails))
 		if out, _, ok := e.single(r, p, p.boards[:min(1, len(p.boards))]); ok {
