@@ -31,16 +31,27 @@ func Choices(c plan.Choices) sheet.Sheet {
 		x, y := choiceEdge+float64(i%choiceCols)*w, choiceEdge+20+float64(i/choiceCols)*h
 		s.Put(sheet.Text{Text: fmt.Sprintf("%d  %s", i+1, k.Heading), At: sheet.Pt{X: x, Y: y + 5}, Size: 4.4, Bold: true, Ink: sheet.Black})
 		note := "every closing row a full board"
-		if k.Score.Narrowest < k.Layout.Pitch {
+		switch {
+		case k.Score.Closing == 0:
+			note = "no row closes along a wall"
+		case k.Score.At != "":
 			note = fmt.Sprintf("narrowest rip %s at %s", say.Rip(k.Score.Narrowest), k.Score.At)
 		}
-		s.Put(sheet.Text{Text: note + "; " + string(k.Score.Joists), At: sheet.Pt{X: x, Y: y + 10}, Size: 3, Ink: sheet.Black})
+		s.Put(sheet.Text{Text: note + "; " + joistNote(k.Score.Joists), At: sheet.Pt{X: x, Y: y + 10}, Size: 3, Ink: sheet.Black})
 		if k.Variant != row.Plain {
 			s.Put(sheet.Text{Text: string(k.Variant), At: sheet.Pt{X: x, Y: y + 14}, Size: 3, Ink: sheet.Black})
 		}
 		choice(&s, k, c.Candidates[0].Layout.Dir, x, y+17, w-8, h-22)
 	}
 	return s
+}
+
+// joistNote is how rows lie to the joists, or that these are not known.
+func joistNote(j row.Joists) string {
+	if j == row.JoistsUnknown {
+		return "joists " + string(j)
+	}
+	return string(j)
 }
 
 // choice draws one candidate into a box. All are turned so that the first

@@ -64,6 +64,7 @@ type Wishes struct {
 	From       string       // rows of this room, or through this doorway, go on without a break
 	EdgeOn     string       // a row edge on this corner
 	FullBoard  string       // a full board along this edge: a wall A-B, a doorway, something that stays
+	Taper      room.Wall    // this wall takes the taper
 	Seen       []room.Wall  // walls where a taper would be seen
 	Middle     bool         // the first rows lie in the middle of the floor and go both ways
 	Backwards  string       // which pockets behind the start are laid backwards: "short", "all" or "none"

@@ -198,6 +198,7 @@ func (n *names) wishes() {
 	}
 	n.through(w.RunThrough)
 	n.from(at("wishes", "continuous_from"), w.From)
+	n.taper(at("wishes", "taper_at"), w.Taper)
 }
 
 // through checks that rows can run through the doorway that is wished for.

@@ -121,6 +121,7 @@ var wishTable = table[job.Wishes]{fields: []field[job.Wishes]{
 	from("continuous_from", "Rows of this room, or through this doorway, go on without a break: the direction follows where nothing else gives it, unless that leaves a sliver.", func(w *job.Wishes) *string { return &w.From }),
 	corner("edge_on", "A row edge falls on this corner or point.", func(w *job.Wishes) *string { return &w.EdgeOn }),
 	edge("full_board_at", "The row along this edge is a full board.", func(w *job.Wishes) *string { return &w.FullBoard }),
+	wall("taper_at", "This wall takes all of the taper: rows run along the one that faces it, unless that leaves a sliver.", func(w *job.Wishes) *room.Wall { return &w.Taper }),
 	seenField(),
 	yes("start_middle", "The first two rows lie in the middle of the floor, groove to groove on a spline, and rows are laid from them both ways.", func(w *job.Wishes) *bool { return &w.Middle }).or("no"),
 	choice("backwards", "What lies behind the start row and is laid backwards from a spline: short (what has no long row of its own to start from, such as closets), all, or none (each such place starts from a carried line).", []string{"short", "all", "none"}, func(w *job.Wishes) *string { return &w.Backwards }).or("short"),

@@ -115,11 +115,17 @@ func (n *names) pins() {
 	n.edge(at("pins", "full_board_at"), p.FullBoard)
 	n.edge(at("pins", "rip", "at"), p.Rip.At)
 	n.wall(at("pins", "tongues_toward"), p.Tongues)
-	n.wall(at("pins", "taper_at"), p.Taper)
+	n.taper(at("pins", "taper_at"), p.Taper)
 	n.wall(at("pins", "stepped_at"), p.Stepped)
 	n.from(at("pins", "continuous_from"), p.From)
-	if p.Taper != (room.Wall{}) && (n.j.Wishes.Direction != (room.Wall{}) || n.j.Wishes.Between != [2]room.Wall{}) {
-		n.d.failPath(at("pins", "taper_at"), "the wishes give a direction too, and both cannot hold", p.Taper.String(), "one of the two")
+}
+
+// taper checks the wall that is to take the taper: the direction follows from
+// it.
+func (n *names) taper(path string, w room.Wall) {
+	n.wall(path, w)
+	if w != (room.Wall{}) && (n.j.Wishes.Direction != (room.Wall{}) || n.j.Wishes.Between != [2]room.Wall{}) {
+		n.d.failPath(path, "the wishes give a direction too, and both cannot hold", w.String(), "one of the two")
 	}
 }
 

@@ -46,9 +46,12 @@ func choiceLines(k row.Candidate, say words.Lengths, u tape.Unit) []string {
 	if s.Starts > 1 {
 		out = append(out, fmt.Sprintf("%d first rows, each set to a line carried from the start line", s.Starts))
 	}
-	if s.Narrowest == k.Layout.Pitch {
+	switch {
+	case s.Closing == 0:
+		out = append(out, "no row closes along a wall: each ends at two")
+	case s.At == "":
 		out = append(out, "every closing row is a full board")
-	} else {
+	default:
 		out = append(out, fmt.Sprintf("narrowest rip %s, at %s; %s of rips in all", say.Rip(s.Narrowest), s.At, style.Of(s.Ripped)))
 	}
 	for _, t := range s.Tapers {
@@ -58,7 +61,7 @@ func choiceLines(k row.Candidate, say words.Lengths, u tape.Unit) []string {
 		out = append(out, fmt.Sprintf("rows run out to points along %s of slanted edges", style.Of(s.Under)))
 	}
 	if s.Notched > 0 {
-		out = append(out, fmt.Sprintf("%d runs with a notch or a jog", s.Notched))
+		out = append(out, counted(s.Notched, "run")+" with a notch or a jog")
 	}
 	if len(s.Through) > 0 {
 		out = append(out, "rows run through doorway "+strings.Join(s.Through, ", "))
@@ -86,7 +89,7 @@ func choiceLines(k row.Candidate, say words.Lengths, u tape.Unit) []string {
 	default:
 		out = append(out, string(s.Joists))
 	}
-	return append(out, fmt.Sprintf("%d runs fastened by hand, in whole or in part", s.ByHand))
+	return append(out, counted(s.ByHand, "run")+" fastened by hand, in whole or in part")
 }
 
 // taperLine is a taper, whether it will be seen, and how its row is sawn.

@@ -78,6 +78,10 @@ func turning(s string) row.Turning {
 }
 
 func rowWishes(j job.Job, pins []lay.Pin) row.Wishes {
-	return row.Wishes{Continuous: continuous(j), TaperAt: j.Pins.Taper, Pins: pins, Direction: j.Wishes.Direction, Across: j.Wishes.Across, Angle: j.Wishes.Angle, Between: j.Wishes.Between, StartWall: j.Wishes.StartWall,
+	taper, soft := j.Pins.Taper, false
+	if taper == (room.Wall{}) {
+		taper, soft = j.Wishes.Taper, true
+	}
+	return row.Wishes{Continuous: continuous(j), TaperAt: taper, TaperSoft: soft, Pins: pins, Direction: j.Wishes.Direction, Across: j.Wishes.Across, Angle: j.Wishes.Angle, Between: j.Wishes.Between, StartWall: j.Wishes.StartWall,
 		RunThrough: j.Wishes.RunThrough, EdgeOn: j.Wishes.EdgeOn, Seen: j.Wishes.Seen, Middle: j.Wishes.Middle, Turning: turning(j.Wishes.Backwards), Doorways: changes(j)}
 }

@@ -126,3 +126,44 @@ func TestContinuousIsScored(t *testing.T) {
 		t.Errorf("%d of %d keep it", kept, len(c.Candidates))
 	}
 }
+
+// A wall that is wished to take the taper does, unless that leaves a sliver; and
+// then it is told.
+func TestTaperWished(t *testing.T) {
+	taperAt := func(p plan.Plan) string {
+		for _, f := range p.Fields {
+			for _, x := range f.Tapers(nil) {
+				return x.Edge
+			}
+		}
+		return ""
+	}
+	room := func(more string) string {
+		return `strake: 1
+rooms: {store: {corners: [A, B, C, D]}}
+readings: {A-B: 237, B-C: 180, C-D: 239, D-A: 180, A-C: 299-3/16, B-D: 297-5/8}
+boards: {face: 5, thickness: 3/4, lengths: {one: 60}}
+base: 1/2
+shoe: 3/4
+` + more
+	}
+	for _, wall := range []string{"B-C", "D-A"} {
+		p := planText(t, room("wishes: {taper_at: "+wall+"}"))
+		if got := taperAt(p); got != "wall "+wall {
+			t.Errorf("the taper wished for at %s is at %q", wall, got)
+		}
+	}
+	// Along D-A 3 in cannot be kept, along the longest wall it can.
+	strict := "limits: {narrowest_rip: 3}\n"
+	p := planText(t, room(strict+"wishes: {taper_at: B-C}"))
+	if f, told := toldOf(p, "taper at a wall"); taperAt(p) != "" || !told || !strings.Contains(f.Measured, "would leave a rip of") {
+		t.Errorf("tapers at %q, told %v", taperAt(p), f)
+	}
+	p = planText(t, room(strict+"pins: {taper_at: B-C}"))
+	if _, narrow := toldOf(p, "narrowest rip"); taperAt(p) != "wall B-C" || !narrow {
+		t.Errorf("pinned: tapers at %q, a narrow rip told: %v", taperAt(p), narrow)
+	}
+	if f, told := toldOf(p, "taper"); !told || !strings.Contains(f.Do, "will be seen") {
+		t.Errorf("2 in over 15 ft: %v", f)
+	}
+}

@@ -68,6 +68,7 @@ func Rows(j job.Job) Plan {
 	p.doubts()
 	p.Findings = append(p.Findings, p.doubtFindings(style)...)
 	p.Findings = append(p.Findings, p.gapFindings(j, style)...)
+	p.Findings = append(p.Findings, p.taperFindings(style)...)
 	p.Findings = append(p.Findings, p.wideFindings(style)...)
 	p.Findings = append(p.Findings, p.frontFindings(style)...)
 	p.Findings = append(p.Findings, p.nosingFindings()...)

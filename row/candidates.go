@@ -56,6 +56,7 @@ type Score struct {
 	At          string      // where that is
 	Under       tape.Length // length of edges where rows run out narrower than the limit
 	Ripped      tape.Length // length of all rips along closing edges
+	Closing     int         // edges that rows close along
 	Tapers      []Taper
 	Notched     int      // rows with a notch, a jog or something that stays in them
 	Through     []string // doorways that rows run through
@@ -77,6 +78,7 @@ type Score struct {
 // Taper is a rip that is wider at one end.
 type Taper struct {
 	Edge  string
+	Row   int
 	By    tape.Length // how much it loses from end to end
 	Per6  tape.Length // the same over 6 ft
 	Shown bool        // it will be seen: at tile or stone, more than is usually noticed, or much of its width
@@ -105,9 +107,9 @@ const (
 	OverJoists    Joists = "slanting over the joists"
 )
 
-// noticed is the taper over 6 ft under which it usually goes unnoticed along a
+// Noticed is the taper over 6 ft under which it usually goes unnoticed along a
 // plain wall (common craft figure, no source).
-const noticed = tape.Inch / 4
+const Noticed = tape.Inch / 4
 
 // heading is one direction to try.
 type heading struct {
@@ -127,6 +129,7 @@ const shownCandidates = 5
 func Candidates(p Place, joists room.Wall) []Candidate {
 	var out []Candidate
 	wished := p.Wishes.Continuous
+	p.whole = map[plane.Dir]floor.Aligned{}
 	p, _ = p.weighed()
 	longest, _ := along(p.Built, Wishes{})
 	main, _ := wallDir(p.Built, longest.wall)

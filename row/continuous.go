@@ -35,16 +35,21 @@ func continuousBasis(b room.Built, w Wishes) (basis, bool) {
 	return basis{wall: b.Doorways[k].Wall, across: true, why: fmt.Sprintf("rows through doorway %s, so that they go on from %s", c.Doorway, c.From)}, ok
 }
 
-// weighed drops a soft wish for rows that go on where it gives the direction and
-// leaves a sliver that the direction without it would not. lost is the rip that
-// it would have left.
+// weighed drops a soft wish that gives the direction, rows that go on or a wall
+// that takes the taper, where it leaves a sliver that the direction without it
+// would not. lost is what it would have left.
 func (p Place) weighed() (q Place, lost string) {
+	q = p
 	b, ok := continuousBasis(p.Built, p.Wishes)
-	if !ok || p.Wishes.Continuous.Pinned {
+	switch {
+	case ok && !p.Wishes.Continuous.Pinned:
+		q.Wishes.Continuous = Continuous{}
+	case !ok && p.Wishes.TaperSoft && p.Wishes.TaperAt != room.Wall{}:
+		b.why = fmt.Sprintf("all of the taper at wall %s", p.Wishes.TaperAt)
+		q.Wishes.TaperAt, q.Wishes.TaperSoft = room.Wall{}, false
+	default:
 		return p, ""
 	}
-	q = p
-	q.Wishes.Continuous = Continuous{}
 	with, free := p.narrowest(p.Wishes), q.narrowest(q.Wishes)
 	if limit := p.Limits.NarrowestRip.Value; with.Narrowest >= limit || free.Narrowest < limit {
 		return p, ""
@@ -106,11 +111,16 @@ func (f Field) passes(s, e, farS, farE plane.XY) bool {
 	})
 }
 
-// continuousFinding tells whether the wish is kept.
+// continuousFinding tells whether the wish for rows that go on is kept, or that
+// the one for the taper was dropped.
 func (p Place) continuousFinding(fs []Field, lost string) []finding.Finding {
 	c := p.Wishes.Continuous
 	if c.Doorway == "" {
-		return nil
+		if lost == "" {
+			return nil
+		}
+		return []finding.Finding{{Level: finding.Warn, Rule: "taper at a wall", Where: "wall " + p.Wishes.TaperAt.String(), Measured: lost,
+			Do: "The wish is not kept: it would leave a sliver. Pin it to have it all the same."}}
 	}
 	f := finding.Finding{Level: finding.Note, Rule: "continuous rows", Where: "from " + c.From, Do: "The wish is kept."}
 	why, ok := goesOn(p.Built, fs, c.Doorway)

@@ -27,6 +27,7 @@ type Wishes struct {
 	Line       *plane.XY         // a row line runs through this place: where a field begins at another
 	Continuous Continuous        // rows go on through a doorway
 	TaperAt    room.Wall         // this wall takes the taper: rows run along the one that faces it
+	TaperSoft  bool              // that is a wish, and gives way where it leaves a sliver
 	Pins       []lay.Pin         // kept even where they break a limit
 }
 

@@ -47,10 +47,25 @@ type Place struct {
 	Limits  limits.Limits
 	Wishes  Wishes
 	Style   tape.Style
+
+	whole map[plane.Dir]floor.Aligned // the floor in the directions tried so far; nil: not kept
 }
 
 // widths are those of the rows, over and over.
 func (p Place) widths() []tape.Length { return lay.CoursesOf(0, p.Pitch, p.Pattern).Widths }
+
+// turned is the whole floor in the frame of a direction: most ways of laying the
+// rows that are compared share a few.
+func (p Place) turned(d plane.Dir) floor.Aligned {
+	if a, ok := p.whole[d]; ok {
+		return a
+	}
+	a := p.Floor.In(d)
+	if p.whole != nil {
+		p.whole[d] = a
+	}
+	return a
+}
 
 // Fields lays out all rows: one field for the whole floor, or several where
 // the wishes part it at doorways. The first is the one that gives the floor
@@ -71,7 +86,7 @@ func (p Place) fields(d plane.Dir, from basis, fs []finding.Finding) []Field {
 		g := groupsOf(p.Built, changes)
 		frames := p.frames()
 		if len(g.rooms) < 2 && len(frames) == 0 {
-			l, a := layRows(p.Floor, p.Built, d, from, p.widths(), p.Limits, p.Wishes, p.Style)
+			l, a := layIn(p.turned(d), p.Floor, p.Built, from, p.widths(), p.Limits, p.Wishes, p.Style)
 			l.Findings = append(fs, l.Findings...)
 			return []Field{{Kind: lay.Field, Layout: l, Part: a, Aligned: a}}
 		}

@@ -26,8 +26,12 @@ func Make(f floor.Floor, b room.Built, pitch tape.Length, lim limits.Limits, w W
 
 // layRows is Make for one direction, with rows of these widths in turn.
 func layRows(f floor.Floor, b room.Built, d plane.Dir, from basis, widths []tape.Length, lim limits.Limits, w Wishes, style tape.Style) (Layout, floor.Aligned) {
-	a := f.In(d)
-	l := Layout{Dir: d, Why: from.why, Along: from.wall, Across: from.across, Pitch: slices.Max(widths)}
+	return layIn(f.In(d), f, b, from, widths, lim, w, style)
+}
+
+// layIn is layRows on a floor turned into the frame of its rows.
+func layIn(a floor.Aligned, f floor.Floor, b room.Built, from basis, widths []tape.Length, lim limits.Limits, w Wishes, style tape.Style) (Layout, floor.Aligned) {
+	l := Layout{Dir: a.Dir, Why: from.why, Along: from.wall, Across: from.across, Pitch: slices.Max(widths)}
 	if len(widths) > 1 {
 		l.Pattern = widths
 	}
@@ -69,7 +73,9 @@ func layRows(f floor.Floor, b room.Built, d plane.Dir, from basis, widths []tape
 	l.odd(p, a)
 	fine := style
 	fine.Step = style.Step / 2 // as rips are told
-	l.Why += "; narrowest rip at a closing edge " + s.tell(l.Pitch, fine)
+	if len(p.closing) > 0 {
+		l.Why += "; narrowest rip at a closing edge " + s.tell(l.Pitch, fine)
+	}
 	l.Findings = append(l.Findings, l.sliverFindings(lim, style)...)
 	return l, a
 }

@@ -43,11 +43,9 @@ func (s *Score) add(f Field, seen []room.Wall) {
 		if r.Narrowest < r.Width {
 			s.Ripped += run
 		}
-		if t, ok := taperOf(r, e, run); ok {
-			t.Shown = t.Shown || r.Wall != (room.Wall{}) && slices.ContainsFunc(seen, func(w room.Wall) bool { return w == r.Wall || w == (room.Wall{r.Wall[1], r.Wall[0]}) })
-			s.Tapers = append(s.Tapers, t)
-		}
 	}
+	s.Closing += len(l.Rips)
+	s.Tapers = append(s.Tapers, f.Tapers(seen)...)
 	for _, o := range l.Odd {
 		s.Under += o.Under
 	}
@@ -65,6 +63,23 @@ func (s *Score) add(f Field, seen []room.Wall) {
 	s.Starts += l.Starts
 	lo, hi := f.Part.Bare.Box()
 	s.AcrossWidth = max(s.AcrossWidth, hi.Y-lo.Y)
+}
+
+// Tapers are the rips of a field that are wider at one end; seen are the walls
+// where a taper is seen whatever it measures.
+func (f Field) Tapers(seen []room.Wall) []Taper {
+	var out []Taper
+	for _, r := range f.Layout.Rips {
+		e := f.Aligned.Edges[r.Index]
+		t, ok := taperOf(r, e, (e.To.X - e.From.X).Abs())
+		if !ok {
+			continue
+		}
+		t.Row = r.Row
+		t.Shown = t.Shown || r.Wall != (room.Wall{}) && slices.ContainsFunc(seen, func(w room.Wall) bool { return w == r.Wall || w == (room.Wall{r.Wall[1], r.Wall[0]}) })
+		out = append(out, t)
+	}
+	return out
 }
 
 // doorway says what happens at a doorway.
@@ -100,7 +115,7 @@ func taperOf(r Rip, e floor.AlignedEdge, run tape.Length) (Taper, bool) {
 	t.play = e.Range.Play()
 	t.Fits = tape.Length(float64(t.play) / max(t.slope, 1e-9))
 	t.wall, t.run = r.Wall, run
-	t.Shown = e.Kind == floor.Flush || t.Per6 >= noticed || 4*by > max(r.Left, r.Right)
+	t.Shown = e.Kind == floor.Flush || t.Per6 >= Noticed || 4*by > max(r.Left, r.Right)
 	return t, true
 }
 

@@ -45,7 +45,7 @@ func (s *split) fields(first int, from basis) []Field {
 	}
 	rows, order := 0, 0
 	for i := range out {
-		out[i].settle(s.Floor, &rows)
+		out[i].settle(s.turned(out[i].Part.Dir), &rows)
 	}
 	for _, first := range []bool{true, false} { // frames are fitted before the rows that come to them
 		for i := range out {
@@ -112,8 +112,8 @@ func (s *split) headerField(h header) Field {
 
 // settle numbers the rows of a field on from those before, points its rips at
 // the edges of the whole floor, and gives its areas outlines.
-func (f *Field) settle(whole floor.Floor, rows *int) {
-	f.Aligned = whole.In(f.Part.Dir)
+func (f *Field) settle(whole floor.Aligned, rows *int) {
+	f.Aligned = whole
 	l := &f.Layout
 	for i := range l.Runs {
 		l.Runs[i].Row += *rows
