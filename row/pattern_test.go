@@ -1,10 +1,14 @@
 package row
 
 import (
+	"slices"
 	"testing"
 
 	"pgregory.net/rapid"
 
+	"strake/floor"
+	"strake/limits"
+	"strake/plane"
 	"strake/tape"
 )
 
@@ -129,6 +133,42 @@ func TestUnderAgainstBruteForce(t *testing.T) {
 		}
 		if got := e.under(c, p.limits); (got - want).Abs() > 1 { // rounded down once
 			t.Fatalf("%d of %d is under, counted %d", got, e.run, want)
+		}
+	})
+}
+
+// On rooms out of square, with play and slanted walls, no start tried every
+// 1/64 in over the whole pattern is better than the one chosen.
+func TestPatternStartOnRooms(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		inches := func(lo, hi int) tape.Length {
+			return tape.Length(rapid.IntRange(lo, hi).Draw(t, "sixteenths")) * tape.Sixteenth
+		}
+		b := rectangle(200, 0)
+		for i, c := range []string{"A", "B", "C", "D"} {
+			x, y := 0.0, inches(-24, 24).Millimetres()
+			if i == 1 || i == 2 {
+				x = 200 * 25.4
+			}
+			if i > 1 {
+				y += inches(40*16, 90*16).Millimetres()
+			}
+			b.At[c] = plane.XY{X: x, Y: y}
+		}
+		var widths []tape.Length
+		for range rapid.IntRange(2, 4).Draw(t, "rows") {
+			widths = append(widths, inches(28, 90))
+		}
+		lim := limits.Default(slices.Max(widths), in(0.75))
+		lim.Widest = slices.Max(widths)
+		f, _ := floor.New(b, floor.Trim{Base: in(0.5), Shoe: in(0.75)}, lim, style)
+		p := newProblem(f.In(plane.DirOf(b.At["A"], b.At["B"])), widths, lim)
+		_, s := p.best()
+		for o := tape.Length(0); o < p.lines(0).Period(); o += tape.SixtyFourth {
+			u := p.at(o)
+			if s.sliver() && !u.sliver() || s.sliver() == u.sliver() && u.spares(s) {
+				t.Fatalf("rows of %v: a start at %v leaves %v, the chosen %v", widths, o, u.rips, s.rips)
+			}
 		}
 	})
 }
