@@ -105,3 +105,14 @@ func TestCutListSaysTheFace(t *testing.T) {
 		t.Errorf("the summary has no pattern: %s", sum.String())
 	}
 }
+
+// The fewest boards that would do are counted for each width by itself: more
+// than were all boards of one.
+func TestFewestBoardsByWidth(t *testing.T) {
+	p := mixedWidths(t)
+	got := paper.YardsticksOf(p)
+	p.Job.Boards.Widths = nil
+	if one := paper.YardsticksOf(p); got.FewestBoards <= one.FewestBoards || got.FewestBoards > len(p.Lay.Boards) || got.LengthLaid != one.LengthLaid {
+		t.Errorf("%d boards at the least by width, %d were all alike, %d used", got.FewestBoards, one.FewestBoards, len(p.Lay.Boards))
+	}
+}

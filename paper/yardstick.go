@@ -1,9 +1,9 @@
 package paper
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
-	"sort"
 	"strings"
 
 	"strake/lay"
@@ -52,7 +52,7 @@ func YardsticksOf(p plan.Plan) Yardsticks {
 	}
 	y.Cluster = longestCluster(strips, p.Job.Limits.JointPreferred.Value)
 	y.First, y.Last = thirds(p.Lay)
-	y.fewest(p.Lay)
+	y.fewest(p)
 	y.OffcutsAtOnce = offcutsAtOnce(p.Lay)
 	y.Lots = lotsOf(pieceStrips(p))
 	return y
@@ -180,24 +180,35 @@ func thirds(l lay.Lay) (first, last tape.Length) {
 }
 
 // fewest is the bound on boards: the longest of all the boards there are, used
-// whole, until they reach the length laid.
-func (y *Yardsticks) fewest(l lay.Lay) {
-	var all []tape.Length
-	for _, b := range l.Boards {
-		all = append(all, b.Length)
+// whole, until they reach the length laid; of several widths for each by itself.
+func (y *Yardsticks) fewest(p plan.Plan) {
+	key := func(width tape.Length) tape.Length {
+		if len(p.Job.Boards.Widths) == 0 {
+			return 0
+		}
+		return width
 	}
-	for _, s := range l.Spare {
+	all, laid := map[tape.Length][]tape.Length{}, map[tape.Length]tape.Length{}
+	for _, b := range p.Lay.Boards {
+		all[key(b.Width)] = append(all[key(b.Width)], b.Length)
+	}
+	for _, s := range p.Lay.Spare {
 		for range s.Count {
-			all = append(all, s.Length)
+			all[key(s.Width)] = append(all[key(s.Width)], s.Length)
 		}
 	}
-	for _, p := range l.Pieces {
-		lo, hi := p.Outline.Box()
-		y.LengthLaid += hi.X - lo.X
+	for _, q := range p.Lay.Pieces {
+		lo, hi := q.Outline.Box()
+		laid[key(p.Lay.Boards[q.Board].Width)] += hi.X - lo.X
 	}
-	sort.Slice(all, func(i, j int) bool { return all[i] > all[j] })
-	for sum := tape.Length(0); sum < y.LengthLaid && y.FewestBoards < len(all); y.FewestBoards++ {
-		sum += all[y.FewestBoards]
+	for width, need := range laid {
+		y.LengthLaid += need
+		boards := all[width]
+		slices.SortFunc(boards, func(a, b tape.Length) int { return cmp.Compare(b, a) })
+		for sum := tape.Length(0); sum < need && len(boards) > 0; boards = boards[1:] {
+			sum += boards[0]
+			y.FewestBoards++
+		}
 	}
 }
 
