@@ -258,6 +258,7 @@ func yardstickText(b *strings.Builder, p plan.Plan) {
 		fmt.Sprintf("%d crosscuts; scrap and kerf %.2f %% of the floor; %d boards, by length alone no fewer than %d would do; at most %d offcuts lie about at once", n.Crosscuts, 100*n.Waste(), n.Boards, y.FewestBoards, y.OffcutsAtOnce),
 	}
 	lines = append(lines, woodText(p, style)...)
+	lines = append(lines, playText(playOf(p.Lay), style)...)
 	if l := y.Lots; l.Most > 0 {
 		lines = append(lines, fmt.Sprintf("%d of %d neighbours, end to end or side by side, are from one carton; at most %d boards of one (%s) lie together", l.Same, l.Pairs, l.Most, l.Carton))
 	}

@@ -75,3 +75,16 @@ func TestYardstickLengths(t *testing.T) {
 		t.Errorf("%d offcuts at once, want 2", got)
 	}
 }
+
+// The play used is told from where rows end: 1/4 in given at each end, nothing
+// used at the left, 1/8 in at the right.
+func TestPlayUsed(t *testing.T) {
+	row := lay.Run{Pieces: []int{0}, Outline: plane.Rect(plane.P(0, 0), plane.P(100*in-in/8, 5*in)),
+		LeftEnd: lay.EndRange{Reach: 0, Need: in / 4}, RightEnd: lay.EndRange{Reach: 100 * in, Need: 100*in - in/4}}
+	mitred := row
+	mitred.RightEnd.Mitred = true
+	u := playOf(lay.Lay{Runs: []lay.Run{row, mitred, {}}})
+	if want := (playUsed{Ends: 3, Sum: in / 8, Most: in / 8, Given: 3 * in / 4}); u != want {
+		t.Errorf("got %+v, want %+v", u, want)
+	}
+}

@@ -13,6 +13,7 @@ import (
 type AtHand struct {
 	Length tape.Length
 	Face   tape.Length // where the job has boards of several face widths
+	stock.Marks
 }
 
 // Next proposes up to so many of the runs of a plan's rows that are not laid
@@ -27,7 +28,7 @@ func Next(ctx context.Context, p Plan, boards []AtHand, laid []rack.Laid, count 
 		b.Widths[i].Known, b.Widths[i].Tally = stock.Tallied, nil
 	}
 	for _, l := range boards {
-		one := stock.Class{Length: l.Length, Count: 1}
+		one := stock.Class{Length: l.Length, Count: 1, Marks: l.Marks}
 		b.Tally = append(b.Tally, one)
 		for i := range b.Widths {
 			if w := &b.Widths[i]; w.Face == l.Face {
@@ -40,6 +41,6 @@ func Next(ctx context.Context, p Plan, boards []AtHand, laid []rack.Laid, count 
 	}
 	return rack.Next(ctx, rack.Ask{
 		Fields: p.AllFields(), Boards: b, Limits: p.Job.Limits,
-		Seed: p.Job.Seed, WoodFirst: p.Job.Wishes.WoodFirst, Polishing: rack.Polishing, Style: tape.Paper(p.Job.Unit),
+		Seed: p.Job.Seed, WoodFirst: p.Job.Wishes.WoodFirst, Shades: p.Job.Wishes.Shades, Polishing: rack.Polishing, Style: tape.Paper(p.Job.Unit),
 	}, laid, count)
 }

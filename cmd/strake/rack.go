@@ -13,13 +13,14 @@ import (
 	"strake/paper"
 	"strake/plan"
 	"strake/rack"
+	"strake/stock"
 	"strake/tape"
 	"strake/words"
 )
 
 type rackCmd struct {
 	Job    string `arg:"" help:"The job file (YAML). strake new writes one."`
-	Boards string `required:"" placeholder:"FILE" help:"The boards at hand, one length a line, of several face widths with the face before it (3: 58); - reads them from standard input."`
+	Boards string `required:"" placeholder:"FILE" help:"The boards at hand, one length a line, of several face widths with the face before it (3: 58); a fault may stand behind it (58, crooked); - reads them from standard input."`
 	Rows   int    `default:"3" help:"How many rows to propose."`
 }
 
@@ -34,6 +35,8 @@ func (rackCmd) Help() string {
 A board split? Leave it out of the boards at hand, and ask again: these boards are all there is.
 
 Where all boards at hand have one length and the job gives a shift, the rows go on with the pattern of the last row as laid.
+
+A fault may stand behind the length of a board, as in a tally of the job: 58", crooked or 58", damaged groove end, 4".
 
 A number without a unit is in the job's own unit. Lengths are trusted as far as the job trusts its tally (read_to, slip and trusted under lengths). Nothing is written to disk. strake check JOB --laid looks over the rows as laid.`
 }
@@ -68,6 +71,33 @@ func (c *rackCmd) Run(r rim) error {
 		return errFindings
 	}
 	return nil
+}
+
+// markedAs reads what stands behind the length of a board: a fault, and of a
+// damaged end how much is no use, such as damaged groove end, 4".
+func markedAs(s string, unit tape.Unit) (m stock.Marks, err error) {
+	fault, rest, damaged := strings.Cut(strings.TrimSpace(s), ",")
+	if fault == "" {
+		return m, nil
+	}
+	m.Fault = stock.Fault(strings.TrimSpace(fault))
+	if !slices.Contains(stock.Faults, m.Fault) {
+		var all []string
+		for _, f := range stock.Faults {
+			all = append(all, string(f))
+		}
+		return m, fmt.Errorf("%q is no fault of a board; write one of %s", m.Fault, strings.Join(all, ", "))
+	}
+	if needs := m.Fault == stock.SpoiledGroove || m.Fault == stock.SpoiledTongue; needs != damaged {
+		if needs {
+			return m, fmt.Errorf("%q: write how much of it is no use, such as %s, 4\"", m.Fault, m.Fault)
+		}
+		return m, fmt.Errorf("%q: a length goes with a damaged end only", s)
+	}
+	if damaged {
+		m.Spoiled, err = tape.Parse(rest, unit)
+	}
+	return m, err
 }
 
 // lines are the lines of a file that say something, with their numbers.
@@ -107,6 +137,10 @@ func (c *rackCmd) boards(r rim, j job.Job) ([]plan.AtHand, error) {
 	err := lines(r, c.Boards, func(_ int, line string) error {
 		b, line, err := faceOf(j, line)
 		if err != nil {
+			return err
+		}
+		line, marks, _ := strings.Cut(line, ",")
+		if b.Marks, err = markedAs(marks, j.Unit); err != nil {
 			return err
 		}
 		b.Length, err = tape.Parse(line, j.Unit)
@@ -168,6 +202,9 @@ func proposed(p plan.Plan, next rack.Proposal, boards []plan.AtHand, sawn map[in
 			}
 			sawn[q.Board] = true
 			s += from + style.Of(boards[q.Board].Length)
+		}
+		if f := boards[q.Board].Fault; f != stock.Sound {
+			s += " (" + string(f) + ")"
 		}
 		out = append(out, s)
 	}
