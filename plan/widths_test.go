@@ -19,7 +19,7 @@ import (
 
 // several gives a random job boards of two to four widths, with a pattern of
 // its own or one to be proposed, and about a third more of each than its rows
-// take.
+// take, some of them marked and read as tapes are.
 func (f floors) several(j *job.Job) {
 	faces := []tape.Length{2 * tape.Inch, 9 * tape.Inch / 4, 3 * tape.Inch, 4 * tape.Inch, 5 * tape.Inch, 60 * tape.Millimetre, 130 * tape.Millimetre}
 	f.Shuffle(len(faces), func(a, b int) { faces[a], faces[b] = faces[b], faces[a] })
@@ -51,10 +51,14 @@ func (f floors) several(j *job.Job) {
 			w.Tally = append(w.Tally, stock.Class{Length: l, Count: 1})
 			sum += l
 		}
+		one := job.Job{Boards: *w}
+		f.marks(&one)
+		w.Tally, w.ReadTo, w.Slip, j.Wishes.Shades = one.Boards.Tally, one.Boards.ReadTo, one.Boards.Slip, one.Wishes.Shades
 	}
 	if len(j.Boards.Pattern) == 0 { // the tallies are not quite what the pattern was proposed from
 		j.Boards.Pattern = j.Boards.Faces()
 	}
+	settle(j)
 }
 
 // settle gives a job with boards of several widths what goes with the widest.
