@@ -16,7 +16,7 @@ type ledger struct {
 	users  map[int][]int // runs by board
 	joints map[int][]tape.Length
 	looks  []int64 // cost of each run's joints against both sides
-	flawed []bool  // a joint that costs anything, or a cut not asked for
+	flawed []bool  // a joint that costs anything, a cut not asked for, or an end cut off that is too short to use
 }
 
 func (e *engine) ledger(fs []filled) *ledger {
@@ -57,8 +57,22 @@ func (g *ledger) weigh(runs []int) {
 	for _, i := range runs {
 		g.looks[i] = g.joined(g.fs[i], g.joints)
 		cuts, asked := g.fs[i].cuts()
-		g.flawed[i] = !g.isLaid(i) && (g.looks[i] > 0 || cuts > asked || !g.fs[i].ok)
+		g.flawed[i] = !g.isLaid(i) && (g.looks[i] > 0 || cuts > asked || !g.fs[i].ok || g.scraps(g.fs[i]))
 	}
+}
+
+// scraps tells whether the cut that ends a run leaves a piece of board too short
+// to use, or none where a saw cut would have one.
+func (e *engine) scraps(f filled) bool {
+	if !f.ok || len(f.pieces) == 0 {
+		return false
+	}
+	q := f.pieces[len(f.pieces)-1]
+	if q.board < 0 || !q.farCut {
+		return false
+	}
+	rest := e.whole(q.board).to - q.to - e.loss(q.farMitre)
+	return rest > e.unit && rest < e.shortest
 }
 
 // isLaid tells whether a run lies already, or is pinned, and is not to be opened.
