@@ -104,6 +104,8 @@ func taperLine(t row.Taper, say words.Lengths) string {
 		s += fmt.Sprintf("; stepped, each piece ripped to one width: the longest board makes a step of %s, and %s of it shows beside what covers the gap", say.Rip(t.Step), say.Rip(t.Over))
 	case t.Stepped:
 		s += fmt.Sprintf("; stepped, each piece ripped to one width: the longest board makes a step of %s, and what covers the gap hides it", say.Rip(t.Step))
+	case t.Hidden:
+		s += "; each piece is ripped to one width, as what covers the gap hides the step"
 	case t.Fits >= tape.Foot:
 		s += fmt.Sprintf("; pieces of up to %s are ripped to one width, as what covers the gap hides the step, longer ones on a taper", say.Of(t.Fits))
 	default:

@@ -33,7 +33,7 @@ func MakeWithin(ctx context.Context, j job.Job, polishing int) Plan {
 	p.Findings = append(p.Findings, p.laidAside()...)
 	p.Findings = append(p.Findings, p.Lay.Findings...)
 	p.Findings = append(p.Findings, p.leftFinding(p.Lay, tape.Paper(j.Unit))...)
-	p.Findings = append(p.Findings, check.Lay(p.Lay, p.Floor, j.Limits, j.Boards, p.Pins...)...)
+	p.Findings = append(p.Findings, p.untold(check.Lay(p.Lay, p.Floor, j.Limits, j.Boards, p.Pins...))...)
 	return p
 }
 

@@ -1,8 +1,10 @@
 package plan
 
 import (
+	"slices"
 	"strings"
 
+	"strake/finding"
 	"strake/floor"
 	"strake/job"
 	"strake/lay"
@@ -70,6 +72,14 @@ func continuous(j job.Job) row.Continuous {
 		return row.Continuous{Doorway: inner[0].Name, From: name, Pinned: j.Pins.From != ""}
 	}
 	return row.Continuous{}
+}
+
+// untold are findings of the checker without those of pins that are left out
+// and that the rows told of already, with why.
+func (p Plan) untold(fs []finding.Finding) []finding.Finding {
+	return slices.DeleteFunc(fs, func(f finding.Finding) bool {
+		return f.Rule == "pin" && f.Level == finding.Warn && slices.ContainsFunc(p.Findings, func(g finding.Finding) bool { return g.Rule == f.Rule && g.Where == f.Where })
+	})
 }
 
 // edgeName is what the floor calls the edge that a job names: a wall by its

@@ -80,3 +80,37 @@ boards: {face: 90, thickness: 20, lengths: {mix: {least: 400, most: 2200, mean: 
 base: 15
 shoe: 15
 `
+
+// A pin on an edge that no row closes against in the direction of the rows is
+// told once, with why, and left out: the floor holds without it.
+func TestPinThatNothingKeeps(t *testing.T) {
+	p := planText(t, closetJob(60, 48, "wishes: {rows_along: A-B}\npins: {full_board_at: B-C}"))
+	told := 0
+	for _, f := range p.Findings {
+		switch {
+		case f.Level == finding.Stop:
+			t.Error(f)
+		case f.Rule == "pin":
+			told++
+			if f.Level != finding.Warn || !strings.Contains(f.Measured, "no row closes against it") {
+				t.Error(f)
+			}
+		}
+	}
+	if told != 1 {
+		t.Errorf("told %d times", told)
+	}
+}
+
+// The comparison counts the rip along a frame too.
+func TestRipAtAFrameIsScored(t *testing.T) {
+	p := planText(t, besideButted)
+	k := plan.Choose(p.Job).Candidates[0]
+	want := p.Job.Boards.Face
+	for _, r := range append(k.Layout.Rips, k.Layout.AtFrames...) {
+		want = min(want, r.Narrowest)
+	}
+	if len(k.Layout.AtFrames) == 0 || k.Score.Narrowest != want {
+		t.Errorf("scored %v, the narrowest of %d rips and %d at the frame is %v", k.Score.Narrowest, len(k.Layout.Rips), len(k.Layout.AtFrames), want)
+	}
+}

@@ -87,6 +87,7 @@ type Taper struct {
 	// Stepped: then Step is the step that the longest board makes, and Over how much
 	// of it shows.
 	Fits       tape.Length
+	Hidden     bool // no board is longer: each piece is of one width
 	Stepped    bool
 	Step, Over tape.Length
 

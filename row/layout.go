@@ -34,6 +34,7 @@ type Layout struct {
 	Face     plane.Region // what the boards fill: Reach with straight rips where the play allows
 	Runs     []Run        // in the order of laying
 	Rips     []Rip        // one for each closing edge
+	AtFrames []Rip        // rips along the boards of frames and along other fields; their Index points nowhere
 	Odd      []Odd        // edges beside the rows that are no closing edges
 	Findings []finding.Finding
 }

@@ -54,7 +54,7 @@ func layIn(a floor.Aligned, f floor.Floor, b room.Built, from basis, widths []ta
 		l.Pin = by.String()
 	}
 	l.Findings = append(append(l.Findings, fs...), more...)
-	l.Offset, l.Pins = offset, w.Pins
+	l.Offset, l.Pins = offset, p.keepable(w.Pins, a)
 	l.Face = face(a, lines{l.Courses()})
 	l.Runs = runs(a, l.Face, l.Courses(), lim.ShortestPiece.Value)
 	if n := len(l.Runs); n > 0 {
@@ -161,7 +161,9 @@ func (l *Layout) sliverFindings(lim limits.Limits, style tape.Style) []finding.F
 		if slivers == nil || r.Narrowest < least.Narrowest {
 			least = r
 		}
-		slivers = append(slivers, r.Edge)
+		if !slices.Contains(slivers, r.Edge) {
+			slivers = append(slivers, r.Edge)
+		}
 	}
 	if slivers != nil {
 		do := "No start line keeps every rip in this direction. Try the other direction, or move what can be moved."

@@ -40,6 +40,14 @@ func (p problem) pinned(pins []lay.Pin, a floor.Aligned, style tape.Style) (offs
 	return offset, by, fs
 }
 
+// keepable are the pins that the rows of this direction can keep: what is left
+// out is told.
+func (p problem) keepable(pins []lay.Pin, a floor.Aligned) []lay.Pin {
+	return slices.DeleteFunc(slices.Clone(pins), func(pin lay.Pin) bool {
+		return pin.Kind.BindsOffset() && len(p.offsetsOf(pin, a)) == 0
+	})
+}
+
 // near are those of some offsets that lie within a tick of one of others.
 func (p problem) near(some, others []tape.Length) []tape.Length {
 	var out []tape.Length

@@ -44,7 +44,12 @@ func (s *Score) add(f Field, seen []room.Wall) {
 			s.Ripped += run
 		}
 	}
-	s.Closing += len(l.Rips)
+	for _, r := range l.AtFrames {
+		if r.Narrowest < s.Narrowest && r.Narrowest < r.Width {
+			s.Narrowest, s.At = r.Narrowest, r.Edge
+		}
+	}
+	s.Closing += len(l.Rips) + len(l.AtFrames)
 	s.Tapers = append(s.Tapers, f.Tapers(seen)...)
 	for _, o := range l.Odd {
 		s.Under += o.Under

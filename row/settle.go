@@ -126,7 +126,11 @@ func (f *Field) settle(whole floor.Aligned, rows *int) {
 		}
 	}
 	var rips []Rip
+	l.AtFrames = nil
 	for _, r := range l.Rips {
+		if f.Kind == lay.Field && f.Part.Edges[r.Index].Kind == floor.Meeting {
+			l.AtFrames = append(l.AtFrames, r)
+		}
 		r.Row += *rows
 		if k := like(f.Part.Edges[r.Index], f.Aligned.Edges); k >= 0 && f.Part.Edges[r.Index].Kind != floor.Meeting {
 			r.Index = k

@@ -14,6 +14,7 @@ const usualBoard = 3 * tape.Foot
 // step marks the tapers whose row is stepped by a pin.
 func (s *Score) step(pins []lay.Pin) {
 	for i, t := range s.Tapers {
+		s.Tapers[i].Hidden = s.longest > 0 && t.Fits >= s.longest
 		if slices.ContainsFunc(pins, func(p lay.Pin) bool { return p.Kind == lay.PinStepped && p.Where == t.Edge }) {
 			s.Tapers[i] = t.stepped(s.longest)
 		}
@@ -33,12 +34,12 @@ func (t Taper) stepped(longest tape.Length) Taper {
 }
 
 // stepped is a candidate with each row that tapers along a wall stepped: false
-// where none does, or all are.
+// where none does, or each is anyhow.
 func (p Place) stepped(c Candidate) (Candidate, bool) {
 	any := false
 	c.Score.Tapers = slices.Clone(c.Score.Tapers)
 	for i, t := range c.Score.Tapers {
-		if !t.Stepped && t.wall != (room.Wall{}) {
+		if !t.Stepped && !t.Hidden && t.wall != (room.Wall{}) {
 			c.Score.Tapers[i], any = t.stepped(p.Longest), true
 		}
 	}
