@@ -131,7 +131,7 @@ var wishTable = table[job.Wishes]{fields: []field[job.Wishes]{
 // seenField reads walls where a taper would show.
 func seenField() field[job.Wishes] {
 	s := shape{words: "a list of walls, such as [A-B, C-D]", schema: map[string]any{"type": "array", "items": wallShape.schema}}
-	return custom("seen_walls", "Walls where a taper would be seen: lit from the side, or along a hall. It is told there whatever it measures.", s, func(d *decoder, n ast.Node, w *job.Wishes) {
+	return custom("seen_walls", "Walls where a taper would be seen: lit from the side, or along a hall. It is told there whatever it measures; the long walls of a hall are taken for such anyhow.", s, func(d *decoder, n ast.Node, w *job.Wishes) {
 		nodes, _ := d.items(n, s.words)
 		for i, v := range nodes {
 			d.under(strconv.Itoa(i), v, func(n ast.Node) {

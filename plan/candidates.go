@@ -49,6 +49,7 @@ func placeOf(j job.Job, b room.Built, f floor.Floor, w row.Wishes, style tape.St
 	if len(j.Boards.Widths) > 0 {
 		pattern = j.Boards.Pitches()
 	}
+	w.Seen = seenWalls(j, b)
 	return row.Place{Floor: f, Built: b, Trim: floor.Trim{Base: j.Base, Shoe: j.Shoe}, Pitch: j.Boards.Pitch(), Pattern: pattern, Face: j.Boards.Face, Longest: j.Boards.Longest(),
 		Limits: j.Limits, Wishes: w, Style: style}
 }

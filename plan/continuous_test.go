@@ -3,6 +3,7 @@ package plan_test
 import (
 	"context"
 	"fmt"
+	"math"
 	"slices"
 	"strings"
 	"testing"
@@ -124,6 +125,31 @@ func TestContinuousIsScored(t *testing.T) {
 	}
 	if kept == 0 || kept == len(c.Candidates) {
 		t.Errorf("%d of %d keep it", kept, len(c.Candidates))
+	}
+}
+
+// A taper of 1/2 in over 20 ft goes unnoticed along a plain wall, and is seen
+// along a hall and at a wall that the job names.
+func TestTaperAlongAHall(t *testing.T) {
+	for wide, seen := range map[int]string{48: "", 130: "", 131: "wishes: {rows_along: A-B, seen_walls: [D-C]}"} {
+		d := math.Sqrt(float64(240*240 + wide*wide))
+		e := math.Sqrt(240*240 + (float64(wide)+0.75)*(float64(wide)+0.75))
+		if seen == "" {
+			seen = "wishes: {rows_along: A-B}"
+		}
+		p := planText(t, fmt.Sprintf(`strake: 1
+unit: mm
+rooms: {store: {corners: [A, B, C, D]}}
+readings: {A-B: 240 in, B-C: %v in, C-D: 240 in, D-A: %d in, A-C: %.1f, B-D: %.1f}
+boards: {face: 5 in, thickness: 3/4 in, lengths: {one: 60 in}}
+base: 1/2 in
+shoe: 3/4 in
+%s
+`, float64(wide)+0.75, wide, e*25.4, d*25.4, seen))
+		f, told := toldOf(p, "taper")
+		if shown := strings.Contains(f.Do, "will be seen"); !told || shown != (wide != 130) {
+			t.Errorf("%d in wide: %v", wide, f)
+		}
 	}
 }
 

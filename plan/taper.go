@@ -2,9 +2,13 @@ package plan
 
 import (
 	"fmt"
+	"math"
+	"slices"
 
 	"strake/finding"
+	"strake/job"
 	"strake/lay"
+	"strake/room"
 	"strake/row"
 	"strake/tape"
 )
@@ -20,7 +24,7 @@ func (p Plan) taperFindings(style tape.Style) []finding.Finding {
 		if f.Kind != lay.Field {
 			continue
 		}
-		for _, t := range f.Tapers(p.Job.Wishes.Seen) {
+		for _, t := range f.Tapers(seenWalls(p.Job, p.Built)) {
 			x := finding.Finding{Level: finding.Note, Rule: "taper", Where: fmt.Sprintf("row %d at %s", t.Row, t.Edge),
 				Measured: fmt.Sprintf("%s from end to end, %s in 6 ft", fine.Of(t.By), fine.Of(t.Per6)),
 				Limit:    fine.Of(row.Noticed) + " in 6 ft", Source: "common craft figure: less goes unnoticed along a plain wall",
@@ -32,4 +36,49 @@ func (p Plan) taperFindings(style tape.Style) []finding.Finding {
 		}
 	}
 	return out
+}
+
+// A hall is a room so many times as long as it is wide, and no wider than this
+// (from memory): one looks along its walls.
+const (
+	hallShape = 2.5
+	hallWide  = 6 * tape.Foot
+)
+
+// seenWalls are the walls where a taper is seen whatever it measures: those the
+// job names, and the long walls of halls.
+func seenWalls(j job.Job, b room.Built) []room.Wall {
+	out := slices.Clone(j.Wishes.Seen)
+	for _, r := range b.Rooms {
+		long, walls := longWallsOf(b, r)
+		if wide := areaOf(b, r) / long; long >= hallShape*wide && wide <= hallWide.Millimetres() {
+			out = append(out, walls...)
+		}
+	}
+	return out
+}
+
+// longWallsOf are the walls of a room at least half as long as the longest, and
+// how long that is, mm.
+func longWallsOf(b room.Built, r room.Room) (long float64, walls []room.Wall) {
+	ring := r.Ring()
+	length := func(i int) float64 { return b.At[ring[(i+1)%len(ring)]].Sub(b.At[ring[i]]).Len() }
+	for i := range ring {
+		long = math.Max(long, length(i))
+	}
+	for i, c := range ring {
+		if 2*length(i) >= long {
+			walls = append(walls, room.Wall{c, ring[(i+1)%len(ring)]})
+		}
+	}
+	return long, walls
+}
+
+// areaOf is the area of a room, mm².
+func areaOf(b room.Built, r room.Room) float64 {
+	sum, ring := 0.0, r.Ring()
+	for i, c := range ring {
+		sum += b.At[c].Cross(b.At[ring[(i+1)%len(ring)]]) / 2
+	}
+	return math.Abs(sum)
 }
