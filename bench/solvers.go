@@ -76,7 +76,7 @@ func reached(s small) (value, seconds float64) {
 		a := s.ask()
 		start := time.Now()
 		a.Progress = func(p rack.Progress) {
-			if v := float64(p.Crosscuts) + p.Scrap.Inches(); p.Unfilled == 0 && v < best {
+			if v := float64(p.Crosscuts) + p.Scrap.Inches(); p.Reached == p.Runs && p.Unfilled == 0 && v < best {
 				best, when = v, time.Since(start).Seconds()
 			}
 		}

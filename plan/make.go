@@ -22,13 +22,18 @@ func Make(ctx context.Context, j job.Job) Plan { return MakeWithin(ctx, j, rack.
 // MakeWithin is Make with so much work, in places tried, spent on bettering a
 // board layout that is complete; with none the first one found is the answer.
 func MakeWithin(ctx context.Context, j job.Job, polishing int) Plan {
+	return MakeTold(ctx, j, polishing, nil)
+}
+
+// MakeTold is MakeWithin with somebody to be told how the racking stands.
+func MakeTold(ctx context.Context, j job.Job, polishing int, tell func(rack.Progress)) Plan {
 	p := Rows(j)
 	if finding.Worst(p.Findings) == finding.Stop {
 		return p
 	}
 	p.Lay, p.Worth = rack.Racked(ctx, rack.Ask{
 		Fields: p.Fields, Boards: j.Boards, Limits: j.Limits,
-		Seed: j.Seed, WoodFirst: j.Wishes.WoodFirst, Shades: j.Wishes.Shades, Polishing: polishing, Pinned: j.Pins.Boards, Style: tape.Paper(j.Unit),
+		Seed: j.Seed, WoodFirst: j.Wishes.WoodFirst, Shades: j.Wishes.Shades, Polishing: polishing, Pinned: j.Pins.Boards, Progress: tell, Style: tape.Paper(j.Unit),
 	})
 	p.Findings = append(p.Findings, p.laidAside()...)
 	p.Findings = append(p.Findings, p.Lay.Findings...)

@@ -2,10 +2,12 @@ package rack
 
 import "strake/tape"
 
-// Progress is how a search stands: told after the first answer and after each
-// better one.
+// Progress is how a search stands: told after each run of the first answer, then
+// after the answer and after each better one.
 type Progress struct {
 	Work      int // units of work spent
+	Runs      int // of the floor
+	Reached   int // of the first answer; below Runs while it is made
 	Unfilled  int // runs without boards
 	Crosscuts int
 	Scrap     tape.Length // lost to kerfs and to ends too short to use
@@ -17,7 +19,14 @@ func (e *engine) report(fs []filled) {
 		return
 	}
 	cuts, scrap := e.wood(fs)
-	e.progress(Progress{Work: e.work, Unfilled: unfilled(fs), Crosscuts: cuts, Scrap: scrap})
+	e.progress(Progress{Work: e.work, Runs: len(fs), Reached: len(fs), Unfilled: unfilled(fs), Crosscuts: cuts, Scrap: scrap})
+}
+
+// reached tells how far the first answer has come.
+func (e *engine) reached(run, runs int) {
+	if e.progress != nil {
+		e.progress(Progress{Work: e.work, Runs: runs, Reached: run})
+	}
 }
 
 // wood counts the crosscuts of a floor and what of its boards is lost: neither

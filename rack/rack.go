@@ -210,6 +210,7 @@ func (e *engine) greedy(runs []run) []filled {
 	e.begin(runs, p)
 	e.setOut(runs)
 	for i, r := range runs {
+		e.reached(i, len(runs))
 		e.turnTo(r, len(runs)-1-i)
 		e.order = i
 		if f, ok := e.fixed(r); ok {

@@ -16,6 +16,7 @@ import (
 	"strake/jobfile"
 	"strake/paper"
 	"strake/plan"
+	"strake/rack"
 	"strake/sheet/svg"
 )
 
@@ -54,7 +55,7 @@ func (c *planCmd) Run(r rim) error {
 	if c.Seed != 0 {
 		j.Seed = c.Seed
 	}
-	p := plan.Make(r.ctx, j)
+	p := plan.MakeTold(r.ctx, j, rack.Polishing, progress(r.err))
 	p.Findings = append(fs, p.Findings...)
 	files, err := papers(p)
 	if err != nil {
