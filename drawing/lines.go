@@ -22,10 +22,10 @@ func Lines(p plan.Plan) sheet.Sheet {
 	d.drawEdges()
 	lines, _ := setout.Lines(p)
 	d.tapedFrom(lines)
+	d.nameCorners() // before the marks, which are taped from them
 	for _, l := range lines {
 		d.snapLine(l)
 	}
-	d.nameCorners()
 	d.nameStays()
 	d.linesColumn()
 	d.frame()
@@ -47,10 +47,18 @@ func (d *draw) snapLine(l setout.Line) {
 			l.Left, l.Right = l.Right, l.Left
 		}
 	}
-	lift := up(turn).Times(1.2)
-	write := func(s string, at sheet.Pt, anchor sheet.Anchor) {
-		t := sheet.Text{Text: s, At: at.Add(lift), Size: tiny, Anchor: anchor, Turn: turn}
-		if t, ok := d.labels.first([]sheet.Text{t}, nil); ok {
+	write := func(s string, at sheet.Pt, anchor sheet.Anchor) { // above the line, else below it, else farther in
+		in := u
+		if anchor == sheet.End {
+			in = u.Times(-1)
+		}
+		var places []sheet.Text
+		for _, along := range []float64{0, 8, 16, 24} {
+			for _, off := range []float64{1.2, -1.2 - 0.8*tiny} {
+				places = append(places, sheet.Text{Text: s, At: at.Add(in.Times(along)).Add(up(turn).Times(off)), Size: tiny, Anchor: anchor, Turn: turn})
+			}
+		}
+		if t, ok := d.labels.first(places, nil); ok {
 			d.onWhite(t)
 		}
 	}

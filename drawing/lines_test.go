@@ -2,6 +2,8 @@ package drawing
 
 import (
 	"context"
+	"os"
+	"slices"
 	"strings"
 	"testing"
 
@@ -15,8 +17,11 @@ import (
 // Every line to snap is drawn once, from mark to mark, with what is taped at
 // both ends, and no writing lies on other writing.
 func TestLinesSheet(t *testing.T) {
-	for _, name := range []string{"ferry-parlour", "ticket-office"} {
+	for _, name := range []string{"ferry-parlour", "ticket-office", "three-rooms"} {
 		data, err := examples.Read(name)
+		if err != nil {
+			data, err = os.ReadFile("../examples/cases/" + name + ".yaml")
+		}
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -44,6 +49,13 @@ func TestLinesSheet(t *testing.T) {
 		snapped, _ := setout.Lines(p)
 		if want := len(snapped); lines != want || taped < 2*want {
 			t.Errorf("%s: %d lines and %d marks told, want %d and %d", name, lines, taped, want, 2*want)
+		}
+		for _, l := range snapped { // each corner that is taped from has its letter
+			for _, m := range []setout.Mark{l.Left, l.Right} {
+				if m.From.Corner && !slices.ContainsFunc(texts, func(t sheet.Text) bool { return t.Text == m.From.Name }) {
+					t.Errorf("%s: taped from %s, which is not named", name, m.From.Name)
+				}
+			}
 		}
 		for i, a := range texts {
 			for _, b := range texts[:i] {
