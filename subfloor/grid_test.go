@@ -232,3 +232,39 @@ func TestHole(t *testing.T) {
 		t.Error("a straightedge was laid over a hole")
 	}
 }
+
+// By a rule that goes by the distance of two points, only two that carry a
+// straightedge count: those with no mark between them on its other side. Each pair
+// of marks in a row is looked at mark by mark.
+func TestApartIsBruteForce(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		g := drawGrid(t)
+		g.Rows, g.Cols = 1, g.Rows*g.Cols
+		rule := DIN(rapid.IntRange(1, 4).Draw(t, "row"))
+		var want tape.Length
+		for _, s := range []Side{Dip, Hump} {
+			for i := range g.Cols {
+				for j := i + 2; j < g.Cols; j++ {
+					limit, _ := rule.Between(tape.Length(j-i) * g.Step)
+					carried := true
+					var most float64
+					for k := i; k <= j; k++ {
+						below := float64(s) * (float64(g.Height[i]) + float64(g.Height[j]-g.Height[i])*float64(k-i)/float64(j-i) - float64(g.Height[k]))
+						carried = carried && !g.Hole[k] && below > -0.001
+						most = math.Max(most, below)
+					}
+					if carried {
+						want = max(want, tape.Length(math.Round(most))-limit)
+					}
+				}
+			}
+		}
+		var got tape.Length
+		for _, o := range g.Over(rule) {
+			got = max(got, o.By())
+		}
+		if (got - want).Abs() > 1 {
+			t.Fatalf("over by %v, by brute force %v", got, want)
+		}
+	})
+}
