@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"strake/finding"
+	"strake/stock"
 	"strake/tape"
 )
 
@@ -23,6 +24,12 @@ func holdUnfilled(r Rule, s *site) []finding.Finding {
 	}
 	if count == 0 {
 		return nil
+	}
+	if s.stock.Known == stock.Unknown {
+		f := r.note("floor")
+		f.Measured = fmt.Sprintf("no boards chosen for %d rows, %s in all: their lengths are not known", count, s.tape.Up(sum))
+		f.Do = "Pick them row by row by the rules at the head of the row list; write what lies under laid, and strake check --laid looks it over."
+		return []finding.Finding{f}
 	}
 	f := r.stop(s.rowList(func(n *run) bool { return n.Unfilled }))
 	f.Measured = "no boards for " + s.tape.Up(sum)

@@ -5,6 +5,7 @@ import (
 	"strake/plane"
 	"strake/saw"
 	"strake/sheet"
+	"strake/stock"
 	"strake/words"
 )
 
@@ -113,11 +114,19 @@ func (d *draw) place(piece int) int {
 	return 0
 }
 
+// withoutBoards is what stands in a row without boards.
+func (d *draw) withoutBoards() string {
+	if d.p.Job.Boards.Known == stock.Unknown {
+		return "boards picked on site"
+	}
+	return "no boards left"
+}
+
 func (d *draw) nameUnfilled(r lay.Run) {
 	lo, hi := r.Outline.Box()
 	mid := d.at(lo).Add(d.at(hi)).Times(0.5)
 	for _, size := range []float64{middling, small, tiny} {
-		t := sheet.Text{Text: "no boards left", At: sheet.Pt{X: mid.X, Y: mid.Y + 0.36*size}, Size: size, Anchor: sheet.Middle}
+		t := sheet.Text{Text: d.withoutBoards(), At: sheet.Pt{X: mid.X, Y: mid.Y + 0.36*size}, Size: size, Anchor: sheet.Middle}
 		if size*1.1 > d.on(hi.Y-lo.Y) {
 			continue
 		}

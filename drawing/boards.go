@@ -8,6 +8,7 @@ import (
 	"strake/plane"
 	"strake/saw"
 	"strake/sheet"
+	"strake/stock"
 	"strake/tape"
 )
 
@@ -53,6 +54,9 @@ func (d *draw) inZone(r lay.Run) {
 func (d *draw) drawUnfilled(ring []sheet.Pt) {
 	shape := [][]sheet.Pt{ring}
 	d.areas = append(d.areas, sheet.Polygon{Rings: shape, Fill: sheet.White, Pen: thin})
+	if d.p.Job.Boards.Known == stock.Unknown {
+		return // none are wanting: they are picked on site
+	}
 	d.areas = append(d.areas, sheet.Hatch(shape, 45, 1.6, hair)...)
 	d.areas = append(d.areas, sheet.Hatch(shape, -45, 1.6, hair)...)
 }

@@ -7,6 +7,7 @@ import (
 	"strake/finding"
 	"strake/lay"
 	"strake/sheet"
+	"strake/stock"
 	"strake/words"
 )
 
@@ -141,7 +142,7 @@ func (s *side) legend() {
 
 func (d *draw) unfilled() bool {
 	for _, r := range d.p.Lay.Runs {
-		if r.Unfilled {
+		if r.Unfilled && d.p.Job.Boards.Known != stock.Unknown {
 			return true
 		}
 	}

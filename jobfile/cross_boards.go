@@ -24,6 +24,9 @@ func boards(d *decoder, j *draft) {
 // boardLengths checks the lengths of boards that stand at a path, and sets what
 // is known about them.
 func boardLengths(d *decoder, j *draft, b *stock.Boards, path string) {
+	if b.Known == stock.Unknown {
+		return
+	}
 	var ways []string
 	for _, way := range []struct {
 		key   string

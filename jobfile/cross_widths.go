@@ -26,7 +26,9 @@ func severalWidths(d *decoder, j *draft) {
 	}
 	for i := range b.Widths {
 		w, own := &b.Widths[i], at(path, strconv.Itoa(i))
-		boardLengths(d, j, w, at(own, "lengths"))
+		if boardLengths(d, j, w, at(own, "lengths")); w.Known == stock.Unknown {
+			d.failPath(at(own, "lengths"), "boards of several face widths need lengths", "unknown", lengthsLike(d.unit.Imperial()))
+		}
 		tenBoards(d, j, *w, at(own, "ten_boards"))
 		sameWidth(d, j, i, own)
 	}

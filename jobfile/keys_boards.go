@@ -58,7 +58,7 @@ func lengthsLike(imperial bool) string {
 	if !imperial {
 		one, mix = "one: 1200 mm", "mix: {least: 300 mm, most: 2100 mm, mean: 900 mm}"
 	}
-	return "lengths: {" + tallyLike(imperial) + "} for boards counted by length, lengths: {" + one + "} where all are alike, or lengths: {" + mix + "} for what a carton says"
+	return "lengths: {" + tallyLike(imperial) + "} for boards counted by length, lengths: {" + one + "} where all are alike, or lengths: {" + mix + "} for what a carton says; lengths: unknown where nothing is known"
 }
 
 func tallyLike(imperial bool) string {
@@ -71,17 +71,22 @@ func tallyLike(imperial bool) string {
 // lengthsField reads what is known about the lengths. A list or a length alone
 // is a likely slip: it is told once, with what to write.
 func lengthsField() field[stock.Boards] {
-	f := sub("lengths", "What is known about the lengths: a tally, one length, or the mix in a carton.", lengthsTable, func(b *stock.Boards) *stock.Boards { return b })
+	f := sub("lengths", "What is known about the lengths: a tally, one length, or the mix in a carton; or the word unknown, for rows and rules without boards.", lengthsTable, func(b *stock.Boards) *stock.Boards { return b })
 	read := f.read
 	f.read = func(d *decoder, n ast.Node, b *stock.Boards) {
 		switch n.(type) {
 		case *ast.MappingNode, *ast.MappingValueNode:
 			read(d, n, b)
 		default:
+			if s, ok := n.(*ast.StringNode); ok && s.Value == string(stock.Unknown) {
+				b.Known = stock.Unknown
+				return
+			}
 			d.wrong(n, lengthsLike(d.unit.Imperial()))
 			delete(d.at, d.path)
 		}
 	}
+	f.shape.schema = map[string]any{"anyOf": []any{map[string]any{"const": string(stock.Unknown)}, f.shape.schema}}
 	return f
 }
 

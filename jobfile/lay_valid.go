@@ -20,7 +20,7 @@ var (
 	hows      = []lay.How{"", lay.Slid, lay.Dropped, lay.Angled}
 	fastens   = []lay.Fasten{lay.Nailer, lay.HandNail, lay.FaceNail}
 	partKinds = []lay.PartKind{lay.IsPiece, lay.IsOffcut, lay.IsStrip, lay.IsScrap, lay.IsKerf}
-	knowns    = []stock.Known{"", stock.Tallied, stock.OneSize, stock.MixOnly}
+	knowns    = []stock.Known{"", stock.Tallied, stock.OneSize, stock.MixOnly, stock.Unknown}
 	hands     = []stock.Hand{"", stock.RightHand, stock.LeftHand}
 	levels    = []finding.Level{finding.Note, finding.Warn, finding.Stop}
 )

@@ -125,12 +125,29 @@ func (l *lister) nailing(ss []lay.Stretch) string {
 	return strings.Join(out, ", ")
 }
 
+// bareWidth is the width of a row without boards, as it was set out.
+func (l *lister) bareWidth(out *Row, r lay.Run) {
+	for _, q := range l.p.Field(out.Field).Layout.Runs {
+		if q.Row != r.Row || q.Part != r.Part || q.Narrowest == r.High-r.Low {
+			continue
+		}
+		out.WidthLeft, out.WidthRight, out.Kind = q.WidthLeft, q.WidthRight, "rip"
+		switch {
+		case q.Widest == r.High-r.Low:
+			out.Kind = "ripped in part"
+		case l.say.Rip(q.WidthLeft) != l.say.Rip(q.WidthRight):
+			out.Kind = "taper"
+		}
+	}
+}
+
 // width says how wide the row is at its ends and of what kind that makes it.
 func (l *lister) width(out *Row, r lay.Run) {
 	full := r.High - r.Low
 	out.Face = l.face(r)
 	out.WidthLeft, out.WidthRight, out.Kind = full, full, "full width"
 	if len(out.Pieces) == 0 {
+		l.bareWidth(out, r)
 		return
 	}
 	ripped, taper := 0, false

@@ -29,7 +29,7 @@ func RowsCSV(w io.Writer, p plan.Plan) error {
 		head := rowCells(r, say)
 		if len(r.Pieces) == 0 {
 			line := append(head, make([]string, len(rowsHead)-len(head))...)
-			line[len(line)-1] = strings.Trim(noBoards+"; "+remark, "; ")
+			line[len(line)-1] = strings.Trim(unfilledText(p)+"; "+remark, "; ")
 			lines = append(lines, line)
 		}
 		for _, pc := range r.Pieces {

@@ -29,6 +29,7 @@ func RowsText(w io.Writer, p plan.Plan) error {
 	if s := words.PatternText(p, say); s != "" {
 		wrap(&b, s+".", "", "")
 	}
+	rulesText(&b, p, say)
 	ripsText(&b, p, say)
 	field := ""
 	for _, r := range Rows(p) {
@@ -81,7 +82,7 @@ func rowText(b *strings.Builder, r Row, p plan.Plan, say words.Lengths) {
 	}
 	wrap(b, strings.Join(meets, "; "), "    ", "    ")
 	if r.Unfilled || len(r.Pieces) == 0 {
-		b.WriteString("    " + noBoards + "\n")
+		b.WriteString("    " + unfilledText(p) + "\n")
 	}
 	for _, pc := range r.Pieces {
 		pieceText(b, pc, say)

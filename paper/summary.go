@@ -10,6 +10,7 @@ import (
 	"strake/floor"
 	"strake/plan"
 	"strake/plane"
+	"strake/stock"
 	"strake/tape"
 	"strake/words"
 )
@@ -139,6 +140,9 @@ func (s *summary) rows() string {
 	out := fmt.Sprintf("%d", s.n.Rows)
 	if s.p.Layout.Why != "" && len(s.p.Fields) < 2 {
 		out += "; " + s.p.Layout.Why
+	}
+	if s.p.Job.Boards.Known == stock.Unknown {
+		return out + "; no boards chosen, as their lengths are not known"
 	}
 	if s.n.Unfilled > 0 {
 		out += fmt.Sprintf("; no boards left for %d", s.n.Unfilled)

@@ -10,6 +10,7 @@ import (
 	"strake/job"
 	"strake/rack"
 	"strake/row"
+	"strake/stock"
 	"strake/survey"
 	"strake/tape"
 )
@@ -31,10 +32,15 @@ func MakeTold(ctx context.Context, j job.Job, polishing int, tell func(rack.Prog
 	if finding.Worst(p.Findings) == finding.Stop {
 		return p
 	}
-	p.Lay, p.Worth = rack.Racked(ctx, rack.Ask{
+	ask := rack.Ask{
 		Fields: p.Fields, Boards: j.Boards, Limits: j.Limits,
 		Seed: j.Seed, WoodFirst: j.Wishes.WoodFirst, Shades: j.Wishes.Shades, Polishing: polishing, Pinned: j.Pins.Boards, Progress: tell, Style: tape.Paper(j.Unit),
-	})
+	}
+	if j.Boards.Known == stock.Unknown {
+		p.Lay = rack.Bare(ask)
+	} else {
+		p.Lay, p.Worth = rack.Racked(ctx, ask)
+	}
 	p.Findings = append(p.Findings, p.laidAside()...)
 	p.Findings = append(p.Findings, p.Lay.Findings...)
 	p.Findings = append(p.Findings, p.leftFinding(p.Lay, tape.Paper(j.Unit))...)

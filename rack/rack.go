@@ -112,8 +112,13 @@ func unit(ls []tape.Length) tape.Length {
 // be filled, every way of using the few boards is tried.
 func (e *engine) run(fields []row.Field) []filled {
 	out := e.fillAll(e.oriented(fields))
-	slices.SortStableFunc(out, func(a, b filled) int { return a.Order - b.Order })
+	byOrder(out)
 	return out
+}
+
+// byOrder puts runs in the order of laying.
+func byOrder(fs []filled) {
+	slices.SortStableFunc(fs, func(a, b filled) int { return a.Order - b.Order })
 }
 
 // oriented are the runs of all fields as racked.

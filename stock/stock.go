@@ -24,6 +24,7 @@ type Known string
 const (
 	Tallied Known = "tallied"    // every board's length is known
 	OneSize Known = "one length" // all boards are one length
+	Unknown Known = "unknown"    // nothing: rows and rules, no boards
 	MixOnly Known = "carton mix" // only the spread of lengths: an example layout
 )
 
