@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 	"io"
+	"os"
 	"time"
 
 	"strake/rack"
@@ -15,8 +16,18 @@ const (
 	nextTold  = 2 * time.Second
 )
 
-// progress tells how racking stands, a line at a time, where it takes long.
-func progress(w io.Writer) func(rack.Progress) { return progressAt(w, time.Now) }
+// progress tells a person at a terminal how racking stands, a line at a time,
+// where it takes long; a file or another command is told nothing.
+func progress(w io.Writer) func(rack.Progress) {
+	f, ok := w.(*os.File)
+	if !ok {
+		return nil
+	}
+	if at, err := f.Stat(); err != nil || at.Mode()&os.ModeCharDevice == 0 {
+		return nil
+	}
+	return progressAt(w, time.Now)
+}
 
 func progressAt(w io.Writer, now func() time.Time) func(rack.Progress) {
 	next := now().Add(firstTold)
