@@ -1,0 +1,43 @@
+package moisture
+
+import (
+	"fmt"
+	"math"
+	"slices"
+
+	"strake/ready"
+)
+
+// slabTests is how many tests a slab of this many square feet asks for.
+func slabTests(sqft float64) int { return 3 + max(0, int(math.Ceil(sqft/1000-1e-9))-1) }
+
+// slab holds each test of the slab to its limit: the worst counts, not the mean.
+func (j Job) slab(f Floor) []ready.Verdict {
+	var out []ready.Verdict
+	for _, k := range []struct {
+		name, key string
+		reads     []float64
+	}{{"humidity in the slab (ASTM F2170)", SlabHumidity, j.Slab.Humidity}, {"emission of the slab (ASTM F1869)", SlabEmission, j.Slab.Emission}} {
+		if len(k.reads) == 0 {
+			continue
+		}
+		r, unit := j.Limits.rule(k.key)
+		worst := slices.Max(k.reads)
+		v := ready.Verdict{Say: ready.Go, Rule: k.name, Where: "slab", Measured: fmt.Sprintf("up to %.4g %s in %d tests", worst, unit, len(k.reads)), Limit: "at most " + r.Words(unit) + ", without a vapour retarder",
+			Source: r.Source, Do: "A vapour retarder is advised all the same."}
+		switch {
+		case k.key == SlabHumidity && worst > 100:
+			v.Say, v.Rule, v.Do = ready.Fix, "suspect value", "No air has over 100 %RH: read that probe again."
+		case worst > r.Is:
+			v.Say = ready.Fix
+			v.Do = "Put a vapour retarder of at most 0.15 perm (such as 6 mil polyethylene) on the slab, below what is nailed to, or let the slab dry and test again. The adhesive's and the boards' makers have limits of their own."
+		}
+		v.Do = join(v.Do, r.Stricter(true, unit))
+		out = append(out, v)
+		if want := slabTests(f.SqFt); len(k.reads) < want {
+			out = append(out, ready.Verdict{Say: ready.Wait, Rule: "number of slab tests", Where: "slab", Measured: fmt.Sprint(len(k.reads)), Limit: fmt.Sprintf("at least %d for %.0f sq ft, trade guidance", want, f.SqFt),
+				Do: "Take more, with house and slab at service conditions for 48 hours before; probes at 40 % of the thickness where the slab dries from one side, 20 % from two.", Source: srcTests})
+		}
+	}
+	return out
+}
