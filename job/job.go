@@ -4,7 +4,9 @@ package job
 
 import (
 	"strake/limits"
+	"strake/moisture"
 	"strake/room"
+	"strake/site"
 	"strake/stock"
 	"strake/survey"
 	"strake/tape"
@@ -25,6 +27,8 @@ type Job struct {
 	Wishes   Wishes
 	Pins     Pins
 	Laid     []Laid // runs as laid, in the order written
+	Site     site.Site
+	Moisture moisture.Job
 	Seed     uint64
 }
 

@@ -36,6 +36,7 @@ func cross(d *decoder, j *draft) {
 		boards(d, j)
 	}
 	pairs(d, j)
+	meter(d, j)
 }
 
 // collect gathers the names that are no corners of rooms.

@@ -53,6 +53,9 @@ var jobTable = table[draft]{
 		sub("wishes", "What you would like; a plan that cannot have it says so.", wishTable, func(j *draft) *job.Wishes { return &j.Wishes }).or("strake's choice"),
 		sub("pins", "Wishes that are kept even where they break a limit; the plan then says so. Each stands alone and goes by its content.", pinTable, func(j *draft) *job.Pins { return &j.Pins }).or("nothing is pinned"),
 		laidField().or("nothing is laid"),
+		siteField().or("nothing is known of the site"),
+		climateField().or("not known"),
+		moistureField().or("nothing was read yet"),
 		seedField().or("1"),
 	},
 }

@@ -28,6 +28,14 @@ func MakeWithin(ctx context.Context, j job.Job, polishing int) Plan {
 
 // MakeTold is MakeWithin with somebody to be told how the racking stands.
 func MakeTold(ctx context.Context, j job.Job, polishing int, tell func(rack.Progress)) Plan {
+	p := laidOut(ctx, j, polishing, tell)
+	p.Findings = append(p.Findings, p.ReadyFindings()...)
+	return p
+}
+
+// laidOut is the plan without the verdicts on site and moisture: a floor that
+// may not be laid yet is planned all the same.
+func laidOut(ctx context.Context, j job.Job, polishing int, tell func(rack.Progress)) Plan {
 	p := Rows(j)
 	if finding.Worst(p.Findings) == finding.Stop {
 		return p

@@ -53,6 +53,7 @@ func (c *checkCmd) Run(r rim) error {
 		}
 		p.Findings = append(p.Findings, check.Lay(p.Lay, p.Floor, j.Limits, j.Boards, p.Pins...)...)
 	}
+	p.Findings = append(p.Findings, p.ReadyFindings()...)
 	fmt.Fprint(r.out, paper.Findings(p))
 	if c.Readings {
 		fmt.Fprintln(r.out)

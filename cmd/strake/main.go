@@ -17,6 +17,7 @@ type commands struct {
 	Plan     planCmd     `cmd:"" help:"Plan a floor: write the drawing, the row list, the cut list, the whole board layout and the findings to a folder."`
 	Check    checkCmd    `cmd:"" help:"Check the readings and wishes of a job without laying it, or hold a written board layout against its job."`
 	Rows     rowsCmd     `cmd:"" help:"Compare the ways the rows could lie, with what each would mean."`
+	Ready    readyCmd    `cmd:"" help:"Say whether the floor may be laid yet: site, air, moisture; go, wait or fix, with the rule and its source."`
 	Rack     rackCmd     `cmd:"" help:"Propose the next rows from the boards at hand and the rows as laid."`
 	Measure  measureCmd  `cmd:"" help:"Work out what to measure, and print a measuring sheet to fill in."`
 	New      newCmd      `cmd:"" help:"Write a commented first job to fill in."`
@@ -39,7 +40,7 @@ Lengths in a job are written as people write them: 12' 7-3/8", 151.375 in, 3.84 
 
 Figures come with their source and can be replaced in the job. Local code and licensed trades come first, then the maker's instructions, then these figures.
 
-Exit codes: 0 all held, 1 findings that stop the plan or break a limit, 2 a job or a file could not be read, 64 the command was not understood.`
+Exit codes: 0 all held, 1 findings that stop the plan or break a limit, or a floor that has to wait, 2 a job or a file could not be read, 64 the command was not understood.`
 
 func main() {
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)

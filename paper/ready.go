@@ -1,0 +1,63 @@
+package paper
+
+import (
+	"fmt"
+	"strings"
+
+	"strake/ready"
+)
+
+// order is said above every list of verdicts.
+const order = "Local code and licensed practice come first, then the makers' instructions, then trade guidance, then every figure here. A limit that you enter with its rank is shown with it."
+
+// lead is what the worst verdict means for the floor.
+var lead = map[ready.Say]string{
+	ready.Go:    "Go: nothing that was looked at keeps the floor from being laid.",
+	ready.Look:  "Go, with a look at what is listed: nothing that was looked at keeps the floor from being laid.",
+	ready.Wait:  "Wait: time or readings settle what is listed under wait.",
+	ready.Fix:   "Fix first what is listed under fix.",
+	ready.Other: "This floor does not belong here as it is: see another product.",
+}
+
+// says are the verdicts in the order they are listed, the heaviest first.
+var says = []ready.Say{ready.Other, ready.Fix, ready.Wait, ready.Look, ready.Go}
+
+// Ready is all verdicts as text, the heaviest first, each kind in the order of
+// the work.
+func Ready(name string, vs []ready.Verdict) string {
+	var b strings.Builder
+	b.WriteString(head(name, "may it be laid", false))
+	wrap(&b, lead[ready.Worst(vs)], "", "")
+	wrap(&b, order, "", "")
+	for _, say := range says {
+		title := "\n" + strings.ToUpper(string(say[:1])) + string(say[1:]) + "\n"
+		for _, v := range vs {
+			if v.Say == say {
+				b.WriteString(title)
+				title = ""
+				verdict(&b, v)
+			}
+		}
+	}
+	return b.String()
+}
+
+func verdict(b *strings.Builder, v ready.Verdict) {
+	s := v.Rule
+	if v.Where != "" {
+		s += ", " + v.Where
+	}
+	if v.Measured != "" {
+		s += ": " + v.Measured
+	}
+	if v.Limit != "" {
+		s += fmt.Sprintf(" (%s)", v.Limit)
+	}
+	wrap(b, s, "  - ", "    ")
+	if v.Do != "" {
+		wrap(b, v.Do, "    ", "    ")
+	}
+	if v.Source != "" {
+		wrap(b, "After: "+v.Source, "    ", "    ")
+	}
+}

@@ -1,0 +1,62 @@
+package plan
+
+import (
+	"slices"
+
+	"strake/finding"
+	"strake/job"
+	"strake/moisture"
+	"strake/ready"
+	"strake/site"
+	"strake/tape"
+)
+
+// Ready is every verdict on whether the floor may be laid yet, also on what
+// nobody has read or answered. Rooms that look at subfloor, fasteners or heights
+// add theirs here.
+func (p Plan) Ready() []ready.Verdict {
+	f := p.moistureFloor()
+	return slices.Concat(site.Verdicts(p.Job.Site, f.SqFt), moisture.Verdicts(p.Job.Moisture, f))
+}
+
+// ReadyFindings are the verdicts as findings, of what the job says anything
+// about: a plan does not ask for readings where nothing is written of them.
+func (p Plan) ReadyFindings() []finding.Finding {
+	f := p.moistureFloor()
+	var vs []ready.Verdict
+	if p.Job.Site.Told {
+		vs = append(vs, site.Verdicts(p.Job.Site, f.SqFt)...)
+	}
+	if p.Job.Moisture.Told() {
+		vs = append(vs, moisture.Verdicts(p.Job.Moisture, f)...)
+	}
+	return ready.Findings(vs)
+}
+
+// moistureFloor is what the verdicts want to know of the floor.
+func (p Plan) moistureFloor() moisture.Floor {
+	j := p.Job
+	f := moisture.Floor{
+		Species: j.Boards.Species + " " + j.Boards.Name, Faces: faces(j), Gap: j.Limits.GapLeast.Value,
+		Slab: j.Site.Base == site.Concrete, Imperial: j.Unit.Imperial(),
+	}
+	if len(p.Aligned.Need) == 0 {
+		return f
+	}
+	f.SqFt = tape.Area(p.Aligned.Bare.Area2() / 2).SquareFeet()
+	lo, hi := p.Aligned.Bare.Box()
+	f.Across = hi.Y - lo.Y
+	return f
+}
+
+// faces are the face widths of the boards, each once, the widest first.
+func faces(j job.Job) []tape.Length {
+	var out []tape.Length
+	for _, b := range j.Boards.Each() {
+		if !slices.Contains(out, b.Face) {
+			out = append(out, b.Face)
+		}
+	}
+	slices.SortFunc(out, func(a, b tape.Length) int { return int(b - a) })
+	return out
+}
