@@ -55,7 +55,10 @@ func (s Saw) Parts(pieces []Piece) []lay.Part {
 		out = append(out, s.rest(b, p.Outline)...)
 		at = b.right
 	}
-	return append(out, s.between(at, side{{X: s.Length, Y: 0}, {X: s.Length, Y: s.Width}})...)
+	out = append(out, s.between(at, side{{X: s.Length, Y: 0}, {X: s.Length, Y: s.Width}})...)
+	return slices.DeleteFunc(out, func(p lay.Part) bool { // a blade that takes nothing leaves no kerf
+		return p.Kind != lay.IsPiece && (len(p.Outline) == 0 || p.Outline.Area2() == 0)
+	})
 }
 
 func boxLow(r plane.Ring) tape.Length { lo, _ := r.Box(); return lo.X }

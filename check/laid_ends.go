@@ -39,7 +39,7 @@ var _ = declareLaid(laidSumName,
 func (s *laidSite) gapOf(r laidRule, n *laidRun, e laidEnd) []finding.Finding {
 	over, short := e.in*(e.Reach-e.at), e.in*(e.at-e.Need) // beyond the least, beyond the greatest gap
 	off := max(over, short)
-	if off <= 0 {
+	if off <= s.tape.Step/2 { // it would print as nothing
 		return nil
 	}
 	f := r.breaks(n.name + " at " + e.name())

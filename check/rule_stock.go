@@ -65,12 +65,21 @@ func holdStock(r Rule, s *site) []finding.Finding {
 	return []finding.Finding{f}
 }
 
-// kindOf is the kind of a board; the width is no matter where all are alike.
+// kindOf is the kind of a board; the width is no matter where all are alike. A
+// length that was taken down by less than 1/64 in, for want of a common step, is
+// that of the tally.
 func (s *site) kindOf(width, length tape.Length) kind {
 	if len(s.stock.Widths) == 0 {
 		width = 0
 	}
-	return kind{width, length}
+	k := kind{width, length}
+	b, taken := s.boardsOf(k), tape.SixtyFourth
+	for _, c := range b.Tally {
+		if d := c.Length - length; d >= 0 && d < taken {
+			k.length, taken = c.Length, d
+		}
+	}
+	return k
 }
 
 func (s *site) sayKind(k kind) string {

@@ -21,6 +21,7 @@ var (
 	fastens   = []lay.Fasten{lay.Nailer, lay.HandNail, lay.FaceNail}
 	partKinds = []lay.PartKind{lay.IsPiece, lay.IsOffcut, lay.IsStrip, lay.IsScrap, lay.IsKerf}
 	knowns    = []stock.Known{"", stock.Tallied, stock.OneSize, stock.MixOnly, stock.Unknown}
+	faults    = append([]stock.Fault{stock.Sound}, stock.Faults...)
 	hands     = []stock.Hand{"", stock.RightHand, stock.LeftHand}
 	levels    = []finding.Level{finding.Note, finding.Warn, finding.Stop}
 )
@@ -204,6 +205,7 @@ func (v *validity) piece(p *wirePiece) {
 
 func (v *validity) board(b *wireBoard) {
 	where := fmt.Sprintf("board %d", b.ID)
+	oneOf(v, where, b.Fault, faults)
 	v.lengths(where, b.Length, b.Width)
 	for _, p := range b.Parts {
 		oneOf(v, where, p.Kind, partKinds)
@@ -220,6 +222,7 @@ func (v *validity) board(b *wireBoard) {
 func (v *validity) rest() {
 	for _, c := range v.w.Spare {
 		v.lengths("spare boards", c.Length, c.Width)
+		oneOf(v, "spare boards", c.Fault, faults)
 		if c.Count < 0 {
 			v.failf("spare boards: a count of %d", c.Count)
 		}

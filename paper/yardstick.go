@@ -245,18 +245,25 @@ func offcutsAtOnce(l lay.Lay) int {
 // yardstickText is the block at the foot of the row list.
 func yardstickText(b *strings.Builder, p plan.Plan) {
 	y, n := YardsticksOf(p), Count(p)
-	if y.Joints == 0 {
+	if n.Pieces == 0 {
 		return
 	}
 	style := tape.Paper(p.Job.Unit)
 	b.WriteString("\nWhat this board layout is worth\n")
-	lines := []string{
-		fmt.Sprintf("%d end joints; to the nearest in the row behind %s on average, %s at the least; %d pairs nearer than %s", y.Joints,
-			style.Of(y.Mean), style.Of(n.Nearest), n.UnderPreferred, style.Of(p.Job.Limits.JointPreferred.Value)),
-		fmt.Sprintf("%d H-joints (in line within %s, one row between), %d stair-steps (the same shift within %s twice running), longest cluster %d", y.H, style.Of(p.Job.Limits.HReach.Value), y.Stairs, style.Of(p.Job.Limits.StairReach.Value), y.Cluster),
-		fmt.Sprintf("mean piece %s in the first third of the rows, %s in the last", style.Of(y.First), style.Of(y.Last)),
-		fmt.Sprintf("%d crosscuts; scrap and kerf %.2f %% of the floor; %d boards, by length alone no fewer than %d would do; at most %d offcuts lie about at once", n.Crosscuts, 100*n.Waste(), n.Boards, y.FewestBoards, y.OffcutsAtOnce),
+	joints := count(y.Joints, "end joint")
+	if n.Joints { // rows lie beside each other
+		joints += fmt.Sprintf("; to the nearest in the row behind %s on average, %s at the least; %s nearer than %s",
+			style.Of(y.Mean), style.Of(n.Nearest), count(n.UnderPreferred, "pair"), style.Of(p.Job.Limits.JointPreferred.Value))
 	}
+	lines := []string{joints,
+		fmt.Sprintf("%s (in line within %s, one row between), %s (the same shift within %s twice running), longest cluster %d",
+			count(y.H, "H-joint"), style.Of(p.Job.Limits.HReach.Value), count(y.Stairs, "stair-step"), style.Of(p.Job.Limits.StairReach.Value), y.Cluster),
+	}
+	if y.First > 0 && y.Last > 0 {
+		lines = append(lines, fmt.Sprintf("mean piece %s in the first third of the rows, %s in the last", style.Of(y.First), style.Of(y.Last)))
+	}
+	lines = append(lines, fmt.Sprintf("%s; scrap and kerf %.2f %% of the floor; %s, by length alone no fewer than %d would do; at most %s about at once",
+		count(n.Crosscuts, "crosscut"), 100*n.Waste(), count(n.Boards, "board"), y.FewestBoards, lying(y.OffcutsAtOnce)))
 	lines = append(lines, woodText(p, style)...)
 	lines = append(lines, playText(playOf(p.Lay), style)...)
 	if l := y.Lots; l.Most > 0 {
@@ -278,16 +285,16 @@ func woodText(p plan.Plan, style tape.Style) []string {
 	case w.Chain > 0:
 		s += fmt.Sprintf("; rows all alike, in boards of these lengths cut at the far ends of rows only, lose no less than %s", style.Of(w.Chain))
 	case w.FewestCuts > 0:
-		s += fmt.Sprintf("; with as many boards of these lengths as one likes, these rows need %s at the least", crosscutsIn(w.FewestCuts))
+		s += fmt.Sprintf("; with as many boards of these lengths as one likes, these rows need %s at the least", count(w.FewestCuts, "crosscut"))
 	default:
 		s += "; with as many boards of these lengths as one likes none need be lost"
 	}
 	return []string{s}
 }
 
-func crosscutsIn(n int) string {
-	if n == 1 {
-		return "1 crosscut"
+func lying(offcuts int) string {
+	if offcuts == 1 {
+		return "1 offcut lies"
 	}
-	return fmt.Sprintf("%d crosscuts", n)
+	return fmt.Sprintf("%d offcuts lie", offcuts)
 }

@@ -26,6 +26,7 @@ func (w Worth) Cost() tape.Length { return w.Lost + crosscut*tape.Length(w.Cross
 func (e *engine) worthOf(plan []filled) Worth {
 	var w Worth
 	w.Crosscuts, w.Lost = e.wood(plan)
+	w.Lost += e.damaged(plan)
 	runs := make([]run, 0, len(plan))
 	for _, f := range plan {
 		if f.ok && !f.alone {
@@ -45,6 +46,21 @@ func (e *engine) worthOf(plan []filled) Worth {
 		w.Chain = 0
 	}
 	return w
+}
+
+// damaged is what of the boards laid was cut off with a damaged end.
+func (e *engine) damaged(plan []filled) tape.Length {
+	var sum tape.Length
+	seen := map[int]bool{}
+	for _, f := range plan {
+		for _, q := range f.pieces {
+			if q.board >= 0 && q.board < len(e.fresh) && !seen[q.board] {
+				seen[q.board] = true
+				sum += e.full[q.board] - e.fresh[q.board].length()
+			}
+		}
+	}
+	return sum
 }
 
 // fewestCuts counts the ends that are cut whatever the boards, and the runs that
@@ -146,6 +162,9 @@ func (e *engine) chainBound(runs []run) tape.Length {
 		if next = (link{chain: c, shop: e.shop, r: runs[k], lengths: lengths, dense: allPlaces, next: next}).costs(longest); next == nil {
 			return 0 // dense: whole boards can come to anything
 		}
+	}
+	if next[0] >= tape.Longest/2 {
+		return 0 // no way to cut at far ends alone
 	}
 	return next[0]
 }

@@ -108,3 +108,31 @@ func TestUnsureRunsEndInACut(t *testing.T) {
 		}
 	}
 }
+
+// A row whose tongue would stay on but for the unit is moved until it does: 64 in
+// of whole boards in a run of 64-1/4 less 1/32 in, tongue 1/4 in, with play at
+// the near end.
+func TestRowsSlideToKeepTheirTongue(t *testing.T) {
+	e := benchEngine(1, 0, 1, 1, 12, 84)
+	e.stock.boards = nil
+	for i, l := range []tape.Length{30 * inch, 34 * inch} {
+		e.stock.boards = append(e.stock.boards, item{board: i, to: l, groove: true, tongue: true})
+	}
+	far := 64*inch + inch/4 + inch/32
+	r := run{nearReach: 0, nearNeed: inch / 4, farNeed: far - inch/2, farReach: far}
+	r.exact()
+	f := e.fillAll([]run{r})[0]
+	last := f.pieces[len(f.pieces)-1]
+	if !f.ok || last.tongueOff || last.end > far-e.tongue || f.pieces[0].start < 0 {
+		t.Errorf("%+v", f.pieces)
+	}
+	b := behind{}
+	off := []placed{{start: inch / 16, end: 30*inch + inch/16}, {start: 30*inch + inch/16, end: 64*inch + inch/16, tongueOff: true}}
+	if got := e.slid(off, r, b, 0); got[1].tongueOff || got[1].end != far-e.tongue || got[0].start != inch/32 {
+		t.Errorf("slid to %+v", got)
+	}
+	r.startLeast = inch / 16
+	if got := e.slid(off, r, b, 0); !got[1].tongueOff {
+		t.Errorf("slid beyond its play: %+v", got)
+	}
+}

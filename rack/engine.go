@@ -28,6 +28,7 @@ type engine struct {
 	// What the length of a board may be off, as a standard deviation in ticks.
 	lengthError float64
 	marks       []stock.Marks // by board; nil: none has any
+	full        []tape.Length // of each board, damaged ends and all
 	fresh       []item        // what of each board can be laid, by board
 	lots        map[[2]string]int
 	alongside   []beside // pieces in the rows beside the run at hand
@@ -35,8 +36,9 @@ type engine struct {
 	shadesApart bool
 	shadeAt     []string // whose part of the floor each run lies in
 	shadeHere   string
-	untrusted   bool        // every run ends in a cut
-	meanBoard   tape.Length // of the stock
+	untrusted   bool                         // every run ends in a cut
+	doubts      map[tape.Length]stock.Boards // of several widths, what is known of each by its row width
+	meanBoard   tape.Length                  // of the stock
 	progress    func(Progress)
 	laid        map[int][]tape.Length // joints of the runs that lie already
 	stock       pile                  // all boards, before the first run
@@ -76,10 +78,20 @@ func (e *engine) fill(r run, p pile, b behind) (out []placed, least tape.Length,
 		least = e.jointMin * k / relaxedOf
 		if out, ok = e.attempt(r, p, b, least, ladder[len(ladder)-1]); ok {
 			out, least = e.leastRelaxed(r, p, b, out, least)
-			return out, least, true
+			return out, e.kept(out, least, b), true
 		}
 	}
 	return nil, 0, false
+}
+
+// kept is the joint distance that a filling keeps, which may be more than the
+// one it was held to.
+func (e *engine) kept(ps []placed, held tape.Length, b behind) tape.Length {
+	d := e.jointMin
+	for _, q := range ps[1:] {
+		d = min(d, nearest(b.one, q.start))
+	}
+	return max(held, d)
 }
 
 // leastRelaxed looks for a filling that keeps a joint distance between the one
@@ -147,7 +159,10 @@ func (e *engine) attempt(r run, p pile, b behind, least tape.Length, f effort) (
 			break // flawless, or no order of these boards is better
 		}
 	}
-	return best, best != nil
+	if best == nil {
+		return nil, false
+	}
+	return e.slid(best, r, b, least), true
 }
 
 // spent tells whether the budget of work units is used up or the caller has
@@ -255,9 +270,9 @@ func (e *engine) offUnit(r run, h item) (first, tape.Length, bool) {
 	if r.nearCut || h.length() < e.shortest {
 		return first{}, 0, false
 	}
-	base := r.nearReach + h.length()%e.unit
+	base := r.startLeast + h.length()%e.unit
 	return first{at: int(h.length() / e.unit), cost: e.begun(h.length()),
-		piece: &placed{item: h, start: r.nearReach, end: r.nearReach + h.length()}}, base, true
+		piece: &placed{item: h, start: r.startLeast, end: r.startLeast + h.length()}}, base, true
 }
 
 // cutFirst starts the run with the far part of an item, cut to this length.
@@ -274,7 +289,7 @@ func (e *engine) cutFirst(r run, h item, length tape.Length, bonus int64) (first
 	part := h
 	part.from, part.groove, part.rough = h.to-length, false, false
 	return first{at: int(length / e.unit), cost: bonus + keep + e.waste(crosscut+lost),
-		piece: &placed{item: part, start: r.nearReach, end: r.nearReach + length, nearCut: true, nearMitre: r.nearMitre}}, true
+		piece: &placed{item: part, start: r.startLeast, end: r.startLeast + length, nearCut: true, nearMitre: r.nearMitre}}, true
 }
 
 // precutSources is how many items are tried as the source of a cut first piece.
@@ -292,7 +307,7 @@ func (e *engine) precuts(r run, p pile, items []item, b behind, least tape.Lengt
 	step := max(e.unit, tape.Inch/e.unit*e.unit)
 	var out []pass
 	for _, t := range sources {
-		ps := e.pass(r, r.nearReach, b, least)
+		ps := e.pass(r, r.startLeast, b, least)
 		longest := min((t.length()-e.loss(r.nearMitre))/e.unit*e.unit, (r.length()+e.unit)/e.unit*e.unit)
 		for l := longest; l >= e.shortest; l -= step {
 			if f, ok := e.cutFirst(r, t, l, 0); ok {
@@ -319,16 +334,13 @@ func (e *engine) single(r run, p pile, items []item) (out []placed, cost int64, 
 		if r.nearCut {
 			near = e.loss(r.nearMitre)
 		}
-		if t.length() < length+near || length < e.shortest && !e.exempt(r) {
+		exact := t.length() == length+near && !t.tongue && !r.farCut && r.spare == 0
+		if t.length() < length+near || !exact && t.length() < length+near+r.over() || length < e.shortest && !e.exempt(r) {
 			continue
 		}
 		piece := placed{item: item{board: t.board, from: t.from + near, to: t.from + near + length, groove: t.groove && near == 0, sawn: t.sawn, rough: t.rough && !t.groove && near == 0},
 			start: r.nearReach, end: r.farReach, nearCut: near > 0, nearMitre: r.nearMitre, farCut: true, farMitre: r.farMitre}
-		if t.length() == length+near && !t.tongue && !r.farCut && r.wholeMost == r.farReach {
-			piece.farCut = false
-		} else if t.length() == length+near {
-			continue
-		}
+		piece.farCut = !exact
 		lost, extra := t.length()-length, int64(0)
 		if t.tongue && t.length()-near-length-e.loss(r.farMitre) >= e.shortest {
 			left := t.length() - near - length - e.loss(r.farMitre)

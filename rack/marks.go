@@ -44,6 +44,7 @@ func (e *engine) mark(board int) stock.Marks {
 // delivered puts the boards on the pile as they can be used: culls not at all,
 // and one with a damaged end as an offcut that ends there.
 func (e *engine) delivered(ls []tape.Length) {
+	e.full = ls
 	for i, l := range ls {
 		e.fresh = append(e.fresh, e.usable(i, l))
 		if !e.mark(i).Fault.Cull() {

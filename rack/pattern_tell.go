@@ -180,5 +180,5 @@ func (e *engine) whyNear() string {
 	if e.pattern != nil {
 		return "the fixed shift and boards of one length allow no more"
 	}
-	return "the boards left allow no more"
+	return "no order of the boards left was found that keeps more"
 }

@@ -83,6 +83,7 @@ func newEngine(ctx context.Context, a Ask, ls, widths []tape.Length) *engine {
 	e.unit = unit(ls)
 	e.pattern = newPattern(a, ls)
 	e.lengthError, e.untrusted, e.meanBoard = a.Boards.LengthError(), a.Boards.Doubted && a.Boards.Known == stock.Tallied, mean(ls)
+	e.doubts = doubtsOf(a)
 	e.kinds.of = widths
 	e.marks, e.shadesApart = marksOf(a, widths), a.Shades == stock.ShadesApart
 	e.delivered(ls)
@@ -153,19 +154,49 @@ func (e *engine) fillAll(runs []run) []filled {
 		return e.measured(every)
 	}
 	out = e.thrifty(runs, out)
-	if unfilled(out) > 0 && slices.ContainsFunc(runs, func(r run) bool { return r.unsure }) {
-		out = e.trusting(trusted(runs), out)
+	if unfilled(out) > 0 && !e.untrusted {
+		out = e.daring(runs, out)
 	}
 	return e.polish(out)
 }
 
-// trusting racks again with all lengths taken for exact, where there are too
-// few boards to end so many runs in a cut.
-func (e *engine) trusting(runs []run, before []filled) []filled {
-	if every, ok := e.everyWay(runs); ok {
+// daring racks again with some runs, the last of those of a width that want
+// boards, to close whole though their lengths may be off by more than the play:
+// there are too few boards to end so many runs in a cut. It takes as few as it
+// finds enough, by doubling, and at last takes all lengths for exact.
+func (e *engine) daring(runs []run, before []filled) []filled {
+	wanting := map[tape.Length]bool{}
+	for _, f := range before {
+		if !f.ok {
+			wanting[f.wide()] = true
+		}
+	}
+	var unsure []int
+	for i, r := range runs {
+		if r.unsure && wanting[r.wide()] {
+			unsure = append(unsure, i)
+		}
+	}
+	if len(unsure) == 0 {
+		return before
+	}
+	for n := 1; ; n = min(2*n, len(unsure)) {
+		some := slices.Clone(runs)
+		for _, i := range unsure[len(unsure)-n:] {
+			some[i] = dared(some[i])
+		}
+		if out := e.thrifty(some, before); unfilled(out) == 0 || e.spent() {
+			return out
+		}
+		if n == len(unsure) {
+			break
+		}
+	}
+	all := trusted(runs)
+	if every, ok := e.everyWay(all); ok {
 		return e.measured(every)
 	}
-	return e.thrifty(runs, before)
+	return e.thrifty(all, before)
 }
 
 // thrifty racks again with wood first and every offcut kept, for boards that
@@ -308,11 +339,11 @@ func (e *engine) tidy(p *pile) {
 func (e *engine) findings(a Ask, plan []filled) []finding.Finding {
 	var out []finding.Finding
 	if e.ctx.Err() != nil {
-		out = append(out, finding.Finding{Level: finding.Warn, Rule: "search", Measured: "cancelled before all runs were filled",
-			Do: "Start it again to get the whole board layout."})
-	} else if e.work > e.budget {
-		out = append(out, finding.Finding{Level: finding.Warn, Rule: "search", Measured: "the work allowed was used up before all runs were filled",
-			Do: "Allow more work, or relax a limit."})
+		f := finding.Finding{Level: finding.Warn, Rule: "search", Measured: "cancelled before all runs were filled", Do: "Start it again to get the whole board layout."}
+		if unfilled(plan) == 0 {
+			f.Measured, f.Do = "cancelled while a better board layout was looked for", "All rows have boards; start it again for a better choice of them."
+		}
+		out = append(out, f)
 	}
 	if e.scarce {
 		out = append(out, finding.Finding{Level: finding.Note, Rule: "boards are scarce", Measured: "saving wood came before looks, and every offcut is kept",

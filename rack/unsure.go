@@ -2,6 +2,7 @@ package rack
 
 import (
 	"fmt"
+	"slices"
 
 	"strake/finding"
 	"strake/stock"
@@ -36,18 +37,16 @@ func (e *engine) unsureFindings(a Ask, plan []filled) []finding.Finding {
 		}
 		unsure++
 		off, play = max(off, e.margin(f.run)/sureness), max(play, f.play())
-		better := *e
-		better.lengthError, better.untrusted = fine.LengthError(), false
-		if !better.doubted(f.undoubted()).unsure {
-			saved++
-		}
+	}
+	if unsure > 0 && !e.untrusted {
+		saved = e.savedBy(a, fine, plan)
 	}
 	style := a.Style
 	var out []finding.Finding
 	if unsure > 0 && !e.untrusted {
 		do := "The last board of each is cut to measure when the others lie."
 		if saved > 0 {
-			do += fmt.Sprintf(" Measured against a stop and read to %s, with a slip of %s (lengths: read_to, slip), the boards could close %d of them whole.",
+			do += fmt.Sprintf(" Measured against a stop and read to %s, with a slip of %s (lengths: read_to, slip), about %d of them could close whole.",
 				fine.ReadTo, fine.Slip, saved)
 		}
 		out = append(out, finding.Finding{Level: finding.Note, Rule: "length error", Measured: fmt.Sprintf("%s end in a cut: read to %s, the boards of one may be off by %s together", rows(unsure), a.Boards.ReadTo, style.Of(off)),
@@ -59,9 +58,38 @@ func (e *engine) unsureFindings(a Ask, plan []filled) []finding.Finding {
 	}
 	if daring > 0 {
 		out = append(out, finding.Finding{Level: finding.Warn, Rule: "length error", Measured: fmt.Sprintf("%s have to close with whole boards though their lengths may be off by more than the play", rows(daring)),
-			Limit: "there are too few boards to end them all in a cut", Do: "Lay these rows dry first; the row list has the chance that each closes. A few more boards would do away with it."})
+			Limit: "no way was found to end more rows in a cut with these boards", Do: "Lay these rows dry first; the row list has the chance that each closes. A few more boards would do away with it."})
 	}
 	return out
+}
+
+// mostTried is how many runs a floor may have for it to be racked again.
+const mostTried = 300
+
+// savedBy is how many fewer rows end in a cut with a finer tally: racked again
+// with the same lengths, as if they had been read so. 0 for large floors.
+func (e *engine) savedBy(a Ask, fine stock.Boards, plan []filled) int {
+	if len(plan) > mostTried || e.ctx.Err() != nil {
+		return 0
+	}
+	a.Boards.ReadTo, a.Boards.Slip, a.Polishing, a.Progress = fine.ReadTo, fine.Slip, 0, nil
+	a.Boards.Widths = slices.Clone(a.Boards.Widths)
+	for i := range a.Boards.Widths {
+		a.Boards.Widths[i].ReadTo, a.Boards.Widths[i].Slip = fine.ReadTo, fine.Slip
+	}
+	ls, widths, _ := supply(a)
+	return max(0, uncut(newEngine(e.ctx, a, ls, widths).run(a.Fields))-uncut(plan))
+}
+
+// uncut counts the rows that close without a cut.
+func uncut(plan []filled) int {
+	n := 0
+	for _, f := range plan {
+		if cuts, _ := f.cuts(); f.ok && !f.alone && cuts == 0 && !f.unsure {
+			n++
+		}
+	}
+	return n
 }
 
 // undoubted is the run as its gaps make it.

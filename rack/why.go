@@ -14,6 +14,9 @@ import (
 // least that would have to give way, each thing alone.
 func (e *engine) whyUnfilled(a Ask, plan []filled) []finding.Finding {
 	var out []finding.Finding
+	if e.ctx.Err() != nil {
+		return nil // nobody knows yet
+	}
 	for _, w := range e.kinds.widths(plan) {
 		some, left := e.kinds.ofRuns(plan, e.left, w)
 		open := slices.DeleteFunc(slices.Clone(some), func(f filled) bool { return f.ok })
@@ -40,6 +43,8 @@ func (e *engine) whyOpen(a Ask, open []filled, left pile, width tape.Length) fin
 	f := finding.Finding{Level: finding.Stop, Rule: "boards run out", Measured: fmt.Sprintf("%s of %s in all are not filled", runs(len(open)), a.Style.Of(need)),
 		Limit: fmt.Sprintf("%s of whole boards left", a.Style.Of(have)), Do: "Tally more boards, or allow a shorter shortest piece."}
 	switch {
+	case e.work > e.budget:
+		f.Rule, f.Do = "search given up", "The work allowed was used up before a way was found for each; that need not mean that there is none."
 	case have <= need:
 	case longest < e.shortest:
 		f.Rule, f.Do = "no way to fill a run", fmt.Sprintf("No board is as long as the shortest piece: the longest is %s.", a.Style.Of(longest))
@@ -68,7 +73,7 @@ const tryWork = 60_000_000
 // wayOut says what would do for the runs of a width, each alone and no more than
 // it takes.
 func (e *engine) wayOut(a Ask, have, width tape.Length) []string {
-	if e.ctx.Err() != nil || e.work > e.budget || a.Boards.Known == stock.MixOnly {
+	if e.ctx.Err() != nil || a.Boards.Known == stock.MixOnly {
 		return nil
 	}
 	var ways []string

@@ -24,6 +24,14 @@ type rackCmd struct {
 	Rows   int    `default:"3" help:"How many rows to propose."`
 }
 
+// Validate refuses a command that asks for nothing.
+func (c rackCmd) Validate() error {
+	if c.Rows < 1 {
+		return fmt.Errorf("--rows=%d: ask for one row at least", c.Rows)
+	}
+	return nil
+}
+
 // Help says what is proposed.
 func (rackCmd) Help() string {
 	return `Proposes the next rows from the boards at hand: which boards, in which order, and what is cut. What lies already is read from the job file's section laid, and held to: joints keep their distance from the last rows, from where their first pieces were read to begin. Rows laid before the last one named count as laid too; name the last two, as joints keep off both:
@@ -112,7 +120,7 @@ func lines(r rim, name string, each func(n int, line string) error) error {
 	if err != nil {
 		return err
 	}
-	for i, line := range strings.Split(string(data), "\n") {
+	for i, line := range strings.Split(strings.TrimPrefix(string(data), "\ufeff"), "\n") {
 		line, _, _ = strings.Cut(line, "#")
 		if line = strings.TrimSpace(line); line == "" {
 			continue
