@@ -76,7 +76,7 @@ func (p placer) row(r lay.Run, upper bool, x tape.Length) bool {
 func (p placer) piece(r lay.Run, pc lay.Piece) []Place {
 	up := zoneOf(p.l, r.Zone).Ahead >= 0
 	var out []Place
-	ahead := edgeOf(pc, up)
+	ahead := p.edgeOf(pc, up)
 	for _, at := range p.u.Along(ahead.Len()) {
 		x := ahead.From + at
 		by := byAt(r, x)
@@ -89,7 +89,7 @@ func (p placer) piece(r lay.Run, pc lay.Piece) []Place {
 		}
 		out = append(out, p.face(pc, up, x, ahead))
 	}
-	behind := edgeOf(pc, !up)
+	behind := p.edgeOf(pc, !up)
 	for _, at := range p.u.Along(behind.Len()) {
 		if x := behind.From + at; byAt(r, x) == lay.FaceNail && !p.row(r, !up, x) {
 			out = append(out, p.face(pc, !up, x, behind))
@@ -152,22 +152,22 @@ func tongueAt(r lay.Run, pc lay.Piece, up bool, x tape.Length) bool {
 }
 
 // edgeOf is how far a piece reaches along its upper or lower edge: between the
-// outermost corners that lie there, or as far as the piece goes where it has no
-// straight edge.
-func edgeOf(pc lay.Piece, upper bool) plane.Span {
+// outermost corners that lie there, so that a mitred end is left out; but as far
+// as the piece goes where that is much farther, as along a taper or past a notch.
+func (p placer) edgeOf(pc lay.Piece, upper bool) plane.Span {
 	lo, hi := pc.Outline.Box()
 	y := lo.Y
 	if upper {
 		y = hi.Y
 	}
-	s := plane.Span{From: hi.X, To: lo.X}
+	s, all := plane.Span{From: hi.X, To: lo.X}, plane.Span{From: lo.X, To: hi.X}
 	for _, c := range pc.Outline {
 		if c.Y == y {
 			s.From, s.To = min(s.From, c.X), max(s.To, c.X)
 		}
 	}
-	if s.Empty() {
-		return plane.Span{From: lo.X, To: hi.X}
+	if s.Len() < all.Len()/2 || all.To-s.To > p.u.Spacing || s.From-all.From > p.u.Spacing {
+		return all
 	}
 	return s
 }

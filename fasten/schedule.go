@@ -57,7 +57,7 @@ const (
 )
 
 // ScheduleFor is the row for tongued boards of a thickness and face; ok is false
-// for boards thicker than any in it.
+// for boards thicker than any in it, or of no known thickness.
 func ScheduleFor(thickness, face tape.Length, engineered bool) (s Schedule, ok bool) {
 	in := tape.Inch
 	s = Schedule{PerBoard: 2, Least: 3 * half, SpacingFrom: 6 * in, SpacingTo: 8 * in, EndFrom: in, EndTo: 3 * in, Source: srcNWFA,
@@ -67,6 +67,8 @@ func ScheduleFor(thickness, face tape.Length, engineered bool) (s Schedule, ok b
 		s.SpacingFrom, s.SpacingTo, s.EndFrom, s.EndTo = 3*in, 4*in, in, 2*in
 	}
 	switch {
+	case thickness <= 0:
+		return Schedule{}, false
 	case engineered && thickness < 5*tape.Eighth-made/2:
 		s.Flooring = "engineered, under 5/8 in"
 		thin()

@@ -24,6 +24,9 @@ type Job struct {
 	Base     tape.Length   // thickness of the baseboard, 0 none
 	Shoe     tape.Length   // thickness of the shoe in front of it, 0 none
 	Joists   Joists
+	Subfloor Subfloor
+	Nails    Fasteners
+	KeepFree []KeepFree
 	Wishes   Wishes
 	Pins     Pins
 	Laid     []Laid // runs as laid, in the order written

@@ -32,6 +32,8 @@ func cross(d *decoder, j *draft) {
 	n.wishes()
 	n.pins()
 	n.laid()
+	n.subfloor()
+	n.keepFree()
 	if d.given("boards") {
 		boards(d, j)
 	}

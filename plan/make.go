@@ -33,7 +33,7 @@ func MakeTold(ctx context.Context, j job.Job, polishing int, tell func(rack.Prog
 	return p
 }
 
-// laidOut is the plan without the verdicts on site and moisture: a floor that
+// laidOut is the plan without the verdicts on site, moisture and subfloor: a floor that
 // may not be laid yet is planned all the same.
 func laidOut(ctx context.Context, j job.Job, polishing int, tell func(rack.Progress)) Plan {
 	p := Rows(j)

@@ -12,11 +12,14 @@ import (
 )
 
 // Ready is every verdict on whether the floor may be laid yet, also on what
-// nobody has read or answered. Rooms that look at subfloor, fasteners or heights
-// add theirs here.
+// nobody has read or answered. Rooms that look at heights add theirs here.
 func (p Plan) Ready() []ready.Verdict {
 	f := p.moistureFloor()
-	return slices.Concat(site.Verdicts(p.Job.Site, f.SqFt), moisture.Verdicts(p.Job.Moisture, f))
+	vs := slices.Concat(site.Verdicts(p.Job.Site, f.SqFt), moisture.Verdicts(p.Job.Moisture, f))
+	if !p.Job.Subfloor.Told() {
+		vs = append(vs, notLooked)
+	}
+	return slices.Concat(vs, p.underVerdicts(), p.Nailing().Verdicts(tape.Paper(p.Job.Unit)))
 }
 
 // ReadyFindings are the verdicts as findings, of what the job says anything
@@ -29,6 +32,10 @@ func (p Plan) ReadyFindings() []finding.Finding {
 	}
 	if p.Job.Moisture.Told() {
 		vs = append(vs, moisture.Verdicts(p.Job.Moisture, f)...)
+	}
+	vs = append(vs, p.underVerdicts()...)
+	if p.Job.Subfloor.Told() || p.Job.Nails.Told || len(p.Job.KeepFree) > 0 {
+		vs = append(vs, p.Nailing().Verdicts(tape.Paper(p.Job.Unit))...)
 	}
 	return ready.Findings(vs)
 }

@@ -44,7 +44,8 @@ func fNumber(k float64, x []float64) float64 {
 }
 
 // FNumbers are those of the grid's rows and columns; ok is false where its marks
-// are not 12 in apart (to 1/4 in) or none of its lines is long enough.
+// are not 12 in apart (to 1/4 in), none of its lines is long enough, or nothing
+// changes along them.
 func (g Grid) FNumbers() (ff, fl float64, ok bool) {
 	if (g.Step - tape.Foot).Abs() > tape.Inch/4 {
 		return 0, 0, false
@@ -61,5 +62,5 @@ func (g Grid) FNumbers() (ff, fl float64, ok bool) {
 		lines = append(lines, h)
 	}
 	ff, fl = FNumbers(lines)
-	return ff, fl, ff > 0
+	return ff, fl, ff > 0 && !math.IsInf(ff, 0) && !math.IsInf(fl, 0)
 }

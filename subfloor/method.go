@@ -16,7 +16,7 @@ const (
 const (
 	sandHump  = "Sand it down, with dust kept in: first make sure that no old paint, adhesive or covering is on it that needs a test; sink or draw every fastener."
 	keepHump  = "The panel is no thicker than its joists need, so none of it is sanded off: build up to both sides, or lay a panel over it."
-	shimDip   = "Build it up with layers that take a nail: building paper or felt, shingles laid shingled, or plywood. No compound that sets hard goes under nails, unless its maker allows nailing through it."
+	shimDip   = "Build it up with layers that take a nail: building paper or felt, wood shingles, or plywood. No compound that sets hard goes under nails, unless its maker allows nailing through it."
 	grindHump = "Grind it down, wet or with a shroud and HEPA suction: the dust holds silica; nothing is ground before old adhesive on it has been tested."
 	fillDip   = "Fill it with a compound made for the floor above, on a primed slab, within its maker's depths; or take the edges down."
 )

@@ -36,6 +36,8 @@ func (planCmd) Help() string {
   lines.svg     the lines to snap, drawn in the rooms
   cuts.txt      the cut list: crosscuts, rips, mitres, notches, tongues to take off
   cuts.csv      the same for a spreadsheet
+  fasteners.txt with what boards are nailed, how many each row takes, how deep they go, what to keep out of
+  heights.svg   what makes the subfloor flat, mark by mark, where heights were read
   plan.json     the whole board layout, exact, for strake check --lay
   readings.txt  each reading against the fitted room, and corners to check on site
   readings.csv  the same for a spreadsheet
@@ -65,7 +67,7 @@ func (c *planCmd) Run(r rim) error {
 	if out == "" {
 		out = folder(c.Job)
 	}
-	moved, err := writeAll(r.path(out), files, slices.Concat(writers, readingWriters)...)
+	moved, err := writeAll(r.path(out), files, slices.Concat(writers, readingWriters, []writer{heightsWriter})...)
 	if err != nil {
 		return err
 	}
@@ -141,6 +143,7 @@ var writers = []writer{
 	{"lines.svg", func(w io.Writer, p plan.Plan) error { return svg.Write(w, drawing.Lines(p)) }},
 	{"cuts.txt", paper.CutsText},
 	{"cuts.csv", paper.CutsCSV},
+	{"fasteners.txt", paper.Fasteners},
 	{"plan.json", func(w io.Writer, p plan.Plan) error { return jobfile.WriteLay(w, p.Lay) }},
 }
 
@@ -151,6 +154,9 @@ var readingWriters = []writer{
 	{"readings.svg", func(w io.Writer, p plan.Plan) error { return svg.Write(w, drawing.Readings(p)) }},
 }
 
+// heightsWriter is the sheet of a subfloor whose heights were read.
+var heightsWriter = writer{"heights.svg", func(w io.Writer, p plan.Plan) error { return svg.Write(w, drawing.Heights(p)) }}
+
 // papers are all files of a plan. Without a layout there are only findings and
 // what the readings said.
 func papers(p plan.Plan) ([]file, error) {
@@ -160,6 +166,9 @@ func papers(p plan.Plan) ([]file, error) {
 	}
 	if p.Survey.Converged {
 		all = append(all, readingWriters...)
+	}
+	if marks, _ := p.Heights(); len(marks) > 0 {
+		all = append(all, heightsWriter)
 	}
 	out := []file{}
 	for _, w := range all {
