@@ -144,6 +144,7 @@ func (e *engine) fillAll(runs []run) []filled {
 	if e.pattern != nil {
 		return out
 	}
+	out = e.bestStart(runs, out)
 	if unfilled(out) == 0 || e.spent() {
 		return e.polishFields(out)
 	}
