@@ -6,6 +6,7 @@ import (
 	"io"
 	"os"
 	"slices"
+	"strconv"
 	"strings"
 
 	"strake/finding"
@@ -20,7 +21,7 @@ import (
 
 type rackCmd struct {
 	Job    string `arg:"" help:"The job file (YAML). strake new writes one."`
-	Boards string `required:"" placeholder:"FILE" help:"The boards at hand, one length a line, of several face widths with the face before it (3: 58); a fault may stand behind it (58, crooked); - reads them from standard input."`
+	Boards string `required:"" placeholder:"FILE" help:"The boards at hand, one length a line (4 x 36 in for four alike), of several face widths with the face before it (3: 58); a fault may stand behind it (58, crooked); - reads them from standard input."`
 	Rows   int    `default:"3" help:"How many rows to propose."`
 }
 
@@ -80,6 +81,22 @@ func (c *rackCmd) Run(r rim) error {
 	}
 	return nil
 }
+
+// counted is how many boards a line stands for, as in a tally: 4 x 36".
+func counted(line string) (int, string) {
+	i := strings.IndexAny(line, "xX×")
+	if i < 0 {
+		return 1, line
+	}
+	n, err := strconv.Atoi(strings.TrimSpace(line[:i]))
+	if err != nil || n < 1 || n > mostCounted {
+		return 1, line
+	}
+	return n, strings.TrimLeft(line[i:], "xX×")
+}
+
+// mostCounted is the most boards of one line: no more are at hand.
+const mostCounted = 1000
 
 // markedAs reads what stands behind the length of a board: a fault, and of a
 // damaged end how much is no use, such as damaged groove end, 4".
@@ -151,11 +168,14 @@ func (c *rackCmd) boards(r rim, j job.Job) ([]plan.AtHand, error) {
 		if b.Marks, err = markedAs(marks, j.Unit); err != nil {
 			return err
 		}
+		count, line := counted(line)
 		b.Length, err = tape.Parse(line, j.Unit)
 		if l := b.Length; err == nil && (l < shortestBoard || l > longestBoard) {
 			err = fmt.Errorf("%q is read as %s: no board is that long; write the unit, such as 38-1/2\"", line, tape.Paper(j.Unit).Of(l))
 		}
-		out = append(out, b)
+		for range count {
+			out = append(out, b)
+		}
 		return err
 	})
 	if err == nil && len(out) == 0 {
