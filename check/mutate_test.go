@@ -144,7 +144,7 @@ func TestNoPieceMovesUnseen(t *testing.T) {
 	}
 }
 
-// manyRows is the bench room of lay-search: 40 runs of 276 in in boards of 5 in
+// manyRows is a room of the bench's size: 40 runs of 276 in in boards of 5 in
 // (an invented room, for measuring only), ripped and tapered at one side.
 func manyRows() *bench {
 	b := newBench()

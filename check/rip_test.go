@@ -68,7 +68,7 @@ func TestNeckBesideAnExemptEdge(t *testing.T) {
 	}
 }
 
-// Slant less play under pitch less narrowest rip (glossary: closing edge).
+// Slant less play under pitch less narrowest rip.
 func TestClosingEdge(t *testing.T) {
 	e := beside("wall", pt(0, 0), pt(100, 3.25))
 	e.Range = floor.Range{Least: in(0.75), Greatest: in(1)}

@@ -97,7 +97,7 @@ func (s *site) keeps(p lay.Pin) (string, bool) {
 			}
 		default:
 			n := s.narrowestAt(z, p.Where)
-			if n.p != nil && (floorOf(n.width)-pinnedWidth(p, n.p.run)).Abs() <= 2 {
+			if n.p != nil && (floorOf(n.width)-min(pinnedWidth(p, n.p.run), n.p.run.wide()-z.stray(p.Where))).Abs() <= pinSlack {
 				return "", true
 			}
 			if n.p != nil {
@@ -107,6 +107,30 @@ func (s *site) keeps(p lay.Pin) (string, bool) {
 	}
 	return measured, measured == ""
 }
+
+// stray is how much an edge of the floor strays across the rows beyond the play
+// of its gap: the row along it tapers by that, and no board is wider for it.
+func (z *zone) stray(name string) tape.Length {
+	out := tape.Length(0)
+	for _, e := range z.at.Edges {
+		if e.Name != name || !e.Beside {
+			continue
+		}
+		lo, hi := min(e.From.Y, e.To.Y), max(e.From.Y, e.To.Y)
+		for _, g := range z.at.Edges {
+			if g.Group == e.Group {
+				lo, hi = min(lo, g.From.Y, g.To.Y), max(hi, g.From.Y, g.To.Y)
+			}
+		}
+		out = max(out, hi-lo-e.Range.Play())
+	}
+	return out
+}
+
+// pinSlack is how far the row along an edge may be from the width that is pinned:
+// a bow or a taper within the play of the gap leaves some µm of it, and no saw is
+// set finer than 1/64 in.
+const pinSlack = tape.Inch / 64
 
 // offRow is how far the place of a pin lies from the nearest row line.
 func (z *zone) offRow(p lay.Pin) tape.Length {

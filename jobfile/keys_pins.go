@@ -114,18 +114,25 @@ func (n *names) pins() {
 	n.place(at("pins", "spline_on"), p.Spline)
 	n.edge(at("pins", "full_board_at"), p.FullBoard)
 	n.edge(at("pins", "rip", "at"), p.Rip.At)
+	n.ripWidth()
 	n.wall(at("pins", "tongues_toward"), p.Tongues)
 	n.taper(at("pins", "taper_at"), p.Taper)
 	n.wall(at("pins", "stepped_at"), p.Stepped)
 	n.from(at("pins", "continuous_from"), p.From)
 }
 
-// taper checks the wall that is to take the taper: the direction follows from
-// it.
-func (n *names) taper(path string, w room.Wall) {
-	n.wall(path, w)
-	if w != (room.Wall{}) && (n.j.Wishes.Direction != (room.Wall{}) || n.j.Wishes.Between != [2]room.Wall{}) {
-		n.d.failPath(path, "the wishes give a direction too, and both cannot hold", w.String(), "one of the two")
+// ripWidth checks that a row is as wide as it is to be ripped to; 1/64 in more
+// is a full board read coarsely.
+func (n *names) ripWidth() {
+	r := n.j.Pins.Rip
+	if r.Width == 0 || !n.d.given("boards") {
+		return
+	}
+	widest := slices.Max(n.j.Boards.Pitches())
+	if widest > 0 && r.Width > widest+in/64 {
+		s := tape.Paper(n.j.Unit)
+		n.d.failPath(at("pins", "rip", "width"), "no row is that wide: a whole board takes up "+s.Of(widest), s.Of(r.Width),
+			"at most "+s.Of(widest)+", or full_board_at for a full board")
 	}
 }
 

@@ -132,3 +132,35 @@ func TestBoardsOfARowArePinned(t *testing.T) {
 		}
 	}
 }
+
+// A rip or a full board that is pinned at an ordinary wall, bowed or out of
+// parallel by less than the play of its gap, stops no plan.
+func TestPinsAtOrdinaryWalls(t *testing.T) {
+	for _, bow := range []float64{0.0625, 0.125, 0.1875} {
+		for _, pin := range []job.Pins{{Rip: job.Rip{At: "A-B", Width: in(3)}}, {FullBoard: "A-B"}, {Rip: job.Rip{At: "C-D", Width: in(3)}}} {
+			j := roomJob(180.3, 143, 5, 0.75, 0.5, 0.5)
+			for i, r := range j.Readings {
+				if r.From == "D" {
+					j.Readings[i].Value += in(0.1875)
+				}
+			}
+			for _, w := range []room.Wall{{"A", "B"}, {"C", "D"}} {
+				j.Sketch.Rooms[0].Bows = append(j.Sketch.Rooms[0].Bows, room.Bow{Wall: w, From: w[0], At: in(71.3), Out: in(bow)})
+			}
+			j.Pins = pin
+			made(t, j)
+		}
+	}
+}
+
+// A rip that is wider than every row is told of.
+func TestRipPinWiderThanTheRows(t *testing.T) {
+	j := roomJob(180, 143, 5, 0.75, 0.5, 0.5)
+	j.Pins.Rip = job.Rip{At: "A-B", Width: in(6)}
+	for _, f := range plan.Rows(j).Findings {
+		if f.Rule == "pin" && strings.Contains(f.Do, "No row is that wide") {
+			return
+		}
+	}
+	t.Error("nothing is said")
+}

@@ -19,6 +19,10 @@ func (p problem) pinned(pins []lay.Pin, a floor.Aligned, style tape.Style) (offs
 	var left []tape.Length
 	for _, pin := range pins {
 		at := p.offsetsOf(pin, a)
+		if len(at) > 0 && pin.Kind == lay.PinRip && pin.Width > p.widest()+tape.Inch/64 {
+			fs = append(fs, finding.Finding{Level: finding.Warn, Rule: "pin", Where: pin.String(), Measured: style.Of(pin.Width) + " wide",
+				Limit: "at most " + style.Of(p.widest()), Do: "No row is that wide: a full board is used there instead. Name a width that the rows have."})
+		}
 		switch {
 		case len(at) == 0 && pin.Kind.BindsOffset():
 			fs = append(fs, finding.Finding{Level: finding.Warn, Rule: "pin", Where: pin.String(), Measured: "no row closes against it in this direction",
@@ -92,7 +96,9 @@ func (p problem) offsetsOf(pin lay.Pin, a floor.Aligned) []tape.Length {
 }
 
 // ripping are the offsets that leave a rip of the pinned width at an edge, or a
-// full board: of any row that is wide enough, or of the widest.
+// full board: of any row that is wide enough, or of the widest. Where the wall
+// strays by more than its play the row tapers, and its wide end is no wider than
+// a board: else a wedge would be left between it and the wall.
 func (p problem) ripping(e edge, pin lay.Pin) []tape.Length {
 	c := p.lines(0)
 	var out []tape.Length
@@ -103,6 +109,7 @@ func (p problem) ripping(e edge, pin lay.Pin) []tape.Length {
 		} else if pin.Kind == lay.PinRip {
 			width = least
 		}
+		width = min(width, w-e.taper())
 		if e.above {
 			out = append(out, p.of(e.reach+width-c.Line(k+1)))
 		} else {
@@ -110,6 +117,15 @@ func (p problem) ripping(e edge, pin lay.Pin) []tape.Length {
 		}
 	}
 	return out
+}
+
+// taper is how much wider the row along an edge is at its wide end than at its
+// narrowest: what play does not take up.
+func (e edge) taper() tape.Length {
+	if e.above {
+		return max(0, e.reach-e.need)
+	}
+	return max(0, e.need-e.reach)
 }
 
 // pinnedStart is the row ahead of a line that a spline is pinned on; 0 when

@@ -11,7 +11,7 @@ import (
 )
 
 // oracleCost is the weighted square sum of a one-room network written anew from
-// the text of the issue: distances with one shared scale (mm per m), corners
+// the stated model: distances with one shared scale (mm per m), corners
 // square to half a degree. p is the corners but A (0, 0) and B (p[0], 0), then
 // the scale. It shares no code with the survey.
 func oracleCost(ring []string, reflex map[string]bool, rs []Reading) func(p []float64) float64 {

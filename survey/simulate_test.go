@@ -144,7 +144,7 @@ func (f simulated) distance2(r Result) (float64, int) {
 
 // The true corners lie in the stated 95 % region in 93 to 97 of 100 rooms: rooms
 // drawn from the stated prior, from few readings (squares carry the rest) to
-// many. Bounds from the issue; own simulation.
+// many. Own bounds, own simulation.
 func TestCoverage(t *testing.T) {
 	sets := []struct {
 		name  string
@@ -233,8 +233,8 @@ func (f simulated) plant(s *score, sk room.Sketch, rs []Reading) {
 }
 
 // A blunder of 1/2 in in a checked reading of an L-shaped room with 12 to 14
-// readings (redundancy 3 to 5): shown, listed, named first. Bounds from the
-// issue; own simulation.
+// readings (redundancy 3 to 5): shown, listed, named first. Own bounds,
+// own simulation.
 func TestPlantedBlunder(t *testing.T) {
 	var s score
 	for seed := range uint64(1500) {
