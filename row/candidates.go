@@ -80,7 +80,7 @@ type Taper struct {
 	Edge  string
 	Row   int
 	By    tape.Length // how much it loses from end to end
-	Per6  tape.Length // the same over 6 ft
+	Per6  tape.Length // how much the edge slants over 6 ft
 	Shown bool        // it will be seen: at tile or stone, more than is usually noticed, or much of its width
 	// Pieces of its row up to Fits are each ripped to one width, since what covers
 	// the gap hides the step to the next; a longer one tapers, unless the row is

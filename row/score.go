@@ -115,8 +115,8 @@ func taperOf(r Rip, e floor.AlignedEdge, run tape.Length) (Taper, bool) {
 	if by < tape.Inch/32 || run == 0 {
 		return Taper{}, false
 	}
-	t := Taper{Edge: r.Edge, By: by, Per6: tape.Length(float64(by) / float64(run) * float64(6*tape.Foot))}
-	t.slope = float64((e.To.Y - e.From.Y).Abs()) / float64(run)
+	t := Taper{Edge: r.Edge, By: by, slope: float64((e.To.Y - e.From.Y).Abs()) / float64(run)}
+	t.Per6 = tape.Length(t.slope * float64(6*tape.Foot)) // play hides some of the taper, none of the slope
 	t.play = e.Range.Play()
 	t.Fits = tape.Length(float64(t.play) / max(t.slope, 1e-9))
 	t.wall, t.run = r.Wall, run

@@ -1,0 +1,23 @@
+package row
+
+import (
+	"testing"
+
+	"strake/floor"
+	"strake/plane"
+	"strake/tape"
+)
+
+// A wall 1 in out over 20 ft slants 0.30 in in 6 ft, which is over 1/4 in, also
+// where play takes up 1/4 in of the taper.
+func TestTaperIsSeenByTheSlant(t *testing.T) {
+	e := floor.AlignedEdge{From: plane.P(0, 0), To: plane.P(20*tape.Foot, tape.Inch), Beside: true}
+	got, ok := taperOf(Rip{Edge: "wall A-B", Left: in(4), Right: in(4.75)}, e, 20*tape.Foot)
+	if !ok || (got.Per6-in(0.3)).Abs() > 1 || !got.Shown || got.By != in(0.75) {
+		t.Errorf("%v in 6 ft, seen %v, %v by %v", got.Per6, got.Shown, ok, got.By)
+	}
+	e.To.Y = in(0.8) // 0.24 in in 6 ft
+	if got, _ := taperOf(Rip{Edge: "wall A-B", Left: in(4), Right: in(4.75)}, e, 20*tape.Foot); got.Shown {
+		t.Errorf("%v in 6 ft is seen", got.Per6)
+	}
+}
