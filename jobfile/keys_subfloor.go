@@ -71,7 +71,7 @@ var heightsTable = table[job.Heights]{fields: []field[job.Heights]{
 const hole = "x"
 
 // mostMarks is the largest grid: every way to lay a straightedge over it is looked at.
-const mostMarks = 1600
+const mostMarks = 600
 
 // heightLines reads the lines of a grid, one after the other from the wall.
 func heightLines() field[job.Heights] {

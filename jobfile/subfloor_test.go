@@ -102,6 +102,7 @@ func TestMistakesUnderTheBoards(t *testing.T) {
 		{"[0, x, 3/16]", "[0, 3/16]", "[0, 3/16]", "has 2 heights, the first has 3", "x where one was not read"},
 		{"[0, x, 3/16]", "[0, y, 3/16]", "y, 3/16", "", ""},
 		{"- [0, 1/16, -1/8]\n      - [0, x, 3/16]", "- [0, 1/16]\n      - [0, x]", "- [0, 1/16]", "too small", "three marks"},
+		{"- [0, 1/16, -1/8]\n      - [0, x, 3/16]", strings.Repeat("- [0]\n      ", 600) + "- [0]", "", "too many marks", "at most 600"},
 		{"step: 12", "step: 80", "", "goes past the end of wall A-B", "at most"},
 		{"wall: A-B\n", "wall: A-C\n", "A-C", "not neighbours", "A-B"},
 		{"from: B\n", "from: C\n", "C\n", "not a corner of wall A-B", "A or B"},

@@ -30,6 +30,10 @@ const (
 	patience = 2000
 )
 
+// mostMoves bounds both on large grids: a floor that takes more is read wrongly,
+// or is not mended mark by mark.
+const mostMoves = 40_000
+
 // Flatten looks for heights that hold the rule and take little work: again and
 // again the place that is most over it is moved, a hump down and a dip up, until
 // none is over. Nothing is taken off below most; what of a hump has to stay is
@@ -93,7 +97,7 @@ func newFlattening(g Grid, r Rule, most tape.Length) *flattening {
 func (f *flattening) look(line int) { f.over[line], _ = f.g.worst(f.lines[line], f.rule) }
 
 func (f *flattening) run(tries int, move func(Over)) bool {
-	for range tries * len(f.g.Height) {
+	for range min(mostMoves, tries*len(f.g.Height)) {
 		var worst Over
 		for _, o := range f.over {
 			if o.By() > worst.By() {
