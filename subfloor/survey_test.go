@@ -65,6 +65,10 @@ func TestGates(t *testing.T) {
 	if !vs[0].Holds || !strings.HasPrefix(vs[0].Do, "Stop") {
 		t.Errorf("%+v", vs[0])
 	}
+	vs = Survey{On: OnWood, Built: 1962, Layers: []Layer{{Carpet, 0}, {Sheet, 0}}}.Verdicts(tape.Paper(tape.UnitInch))
+	if !vs[0].Holds || !strings.HasPrefix(vs[0].Where, "layer 2") {
+		t.Errorf("carpet is torn out before what lies under it is tested: %+v", vs[0])
+	}
 	hump := []Reading{{Place: "a", Edge: 6 * ft, Gap: in / 4, Hump: true, Wide: 2 * ft}}
 	for thick, sand := range map[tape.Length]bool{5 * in / 8: false, 3 * in / 4: true} {
 		vs := Survey{On: OnWood, Rule: USWood, Layers: []Layer{{Plywood, thick}}, Joists: 16 * in, Readings: hump}.Verdicts(tape.Paper(tape.UnitInch))

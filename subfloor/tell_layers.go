@@ -8,15 +8,18 @@ import (
 	"strake/tape"
 )
 
-// layers says of each layer that has to be tested, to come out or to be looked at.
+// layers says of each layer that has to be tested, to come out or to be looked at:
+// what has to be tested before all else, for nothing over it is torn out before.
 func (t teller) layers() []ready.Verdict {
-	var out []ready.Verdict
+	var first, out []ready.Verdict
 	for i, f := range t.fates {
 		v := ready.Verdict{Rule: "layer under the floor", Where: fmt.Sprintf("layer %d from the top", i+1), Measured: t.named(f.Layer) + " " + f.Why, Source: f.Source}
 		switch {
 		case f.Test:
 			v.Say, v.Holds = ready.Fix, true
 			v.Do = "Stop: leave it alone, and have it tested by a laboratory before it is lifted, sanded, scraped, drilled or swept. Removal and disposal go by local rules; a licensed firm decides how."
+			first = append(first, v)
+			continue
 		case f.Out:
 			v.Say, v.Do = ready.Fix, "Take it out before boards are nailed, and count the height that it leaves."
 		case f.Look:
@@ -26,7 +29,7 @@ func (t teller) layers() []ready.Verdict {
 		}
 		out = append(out, v)
 	}
-	return out
+	return append(first, out...)
 }
 
 func (t teller) named(l Layer) string {
