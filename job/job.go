@@ -5,6 +5,7 @@ package job
 import (
 	"strake/limits"
 	"strake/moisture"
+	"strake/receive"
 	"strake/room"
 	"strake/site"
 	"strake/stock"
@@ -32,6 +33,7 @@ type Job struct {
 	Laid     []Laid // runs as laid, in the order written
 	Site     site.Site
 	Moisture moisture.Job
+	Received receive.Delivery
 	Seed     uint64
 }
 

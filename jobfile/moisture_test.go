@@ -10,6 +10,7 @@ import (
 	"strake/jobfile"
 	"strake/moisture"
 	"strake/ready"
+	"strake/receive"
 	"strake/site"
 )
 
@@ -88,6 +89,18 @@ func TestMoistureKeys(t *testing.T) {
 	}
 }
 
+func TestReceivedKeys(t *testing.T) {
+	keys := "received: {opened: [{boards: 20, culls: 1, lot: 0417, shade: pale}, {boards: 21}], ten_boards: [50.3, 50 in], limits: {culls_most: {is: 3, by: maker, source: leaflet}}}"
+	j, _, err := jobfile.ReadJob("x.yaml", []byte(dryJob+keys))
+	want := receive.Delivery{
+		Cartons: []receive.Carton{{Lot: "0417", Shade: "pale", Boards: 20, Culls: 1}, {Boards: 21}}, Tens: []float64{1277.62, 1270},
+		Limits: receive.Limits{"culls_most": {{Is: 3, By: ready.Maker, Source: "leaflet"}}},
+	}
+	if err != nil || !reflect.DeepEqual(j.Received, want) {
+		t.Errorf("%+v (%v)", j.Received, err)
+	}
+}
+
 func TestMoistureMistakes(t *testing.T) {
 	for _, c := range []struct{ keys, what string }{
 		{"climate: {now: {temperature: warm, humidity: 40}}", "this is not a temperature"},
@@ -106,6 +119,9 @@ func TestMoistureMistakes(t *testing.T) {
 		{"moisture: {limits: {subfloor_most: 11}}", "something else belongs here"},
 		{"moisture: {limits: {subfloor_most: {is: 11}}}", "“by” is missing"},
 		{"moisture: {limits: {subfloor_most: {is: 11, by: guidance}}}", "is not known here"},
+		{"received: {opened: [{boards: 20, culls: 21}]}", "more culls than boards"},
+		{"received: {opened: [{culls: 2}]}", "“boards” is missing"},
+		{"received: {ten_boards: [50, wide]}", ""},
 		{"site: {heated: perhaps}", "this is neither yes nor no"},
 		{"site: {level: under}", "is not known here"},
 		{"site: {surface: hot}", "this is not a temperature"},

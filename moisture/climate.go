@@ -132,7 +132,7 @@ func (s Season) boardMovement(sp wood.Species, face tape.Length, f Floor) ready.
 	}
 	other := wood.OvenDry(face, total, s.Aim, s.Low)
 	return ready.Verdict{Say: ready.Look, Rule: "movement of a board", Where: "boards of " + f.width(face),
-		Measured: fmt.Sprintf("laid at the aim: gaps of up to %s between boards in winter, boards wider by %s in summer, when they press (%s); gaps of %s by the %s",
+		Measured: fmt.Sprintf("laid at the aim: gaps of up to %s between boards in winter, and in summer boards wider by %s, when they press (%s); gaps of %s by the %s",
 			f.fine(-dry), f.fine(wet), by, f.fine(-other), wood.ByOvenDry),
 		Do:     "Tell whoever will live there: such gaps come and go with the seasons. A steadier humidity makes them smaller; quarter-sawn boards move less.",
 		Source: fmt.Sprintf("%s: %.5f for each point (%s). In a test by the Forest Products Laboratory in 2022 neighbours did not hold boards back from shrinking", sp.Name, sp.Tangential, sp.Source)}
@@ -144,7 +144,7 @@ func (s Season) floorMovement(sp wood.Species, f Floor) ready.Verdict {
 	v := ready.Verdict{Say: ready.Look, Rule: "movement of the whole floor", Where: "across the boards, " + f.width(f.Across),
 		Measured: fmt.Sprintf("%s wider in summer and %s narrower in winter, were it free to move (%s)", f.width(wet), f.width(-dry), by),
 		Do:       "Shown, not required: fasteners share the movement out over the boards, and no gap takes it all. Keep the gap rule, a steady humidity, and the subfloor dry.",
-		Source:   "gaps are a rule of thumb of the trade; a flooring consultant holds that fasteners and climate, not the gap, keep a nailed floor flat"}
+		Source:   "gaps are a rule of thumb of the trade; a flooring consultant in the Journal of Light Construction holds that fasteners and climate, not the gap, keep a nailed floor flat"}
 	if f.Gap > 0 {
 		v.Limit = "the gap at walls is " + f.width(f.Gap) + ", by the gap rule"
 	}

@@ -7,6 +7,7 @@ import (
 	"strake/job"
 	"strake/moisture"
 	"strake/ready"
+	"strake/receive"
 	"strake/site"
 	"strake/tape"
 )
@@ -15,7 +16,7 @@ import (
 // nobody has read or answered. Rooms that look at heights add theirs here.
 func (p Plan) Ready() []ready.Verdict {
 	f := p.moistureFloor()
-	vs := slices.Concat(site.Verdicts(p.Job.Site, f.SqFt), moisture.Verdicts(p.Job.Moisture, f))
+	vs := slices.Concat(site.Verdicts(p.Job.Site, f.SqFt), p.received(), moisture.Verdicts(p.Job.Moisture, f))
 	if !p.Job.Subfloor.Told() {
 		vs = append(vs, notLooked)
 	}
@@ -30,6 +31,7 @@ func (p Plan) ReadyFindings() []finding.Finding {
 	if p.Job.Site.Told {
 		vs = append(vs, site.Verdicts(p.Job.Site, f.SqFt)...)
 	}
+	vs = append(vs, p.received()...)
 	if p.Job.Moisture.Told() {
 		vs = append(vs, moisture.Verdicts(p.Job.Moisture, f)...)
 	}
@@ -38,6 +40,13 @@ func (p Plan) ReadyFindings() []finding.Finding {
 		vs = append(vs, p.Nailing().Verdicts(tape.Paper(p.Job.Unit))...)
 	}
 	return ready.Findings(vs)
+}
+
+// received is what there is to say of the delivery, nothing where none of it was
+// looked at.
+func (p Plan) received() []ready.Verdict {
+	b := p.Job.Boards
+	return receive.Verdicts(p.Job.Received, receive.Order{Cartons: b.Cartons, SqFt: b.Carton.Area.SquareFeet(), Imperial: p.Job.Unit.Imperial()})
 }
 
 // moistureFloor is what the verdicts want to know of the floor.
