@@ -41,6 +41,14 @@ type Air struct {
 	Humidity    float64 // relative, percent
 }
 
+// like says a temperature in °F as the air's own is written.
+func (a Air) like(f float64) string {
+	if a.Temperature.Unit == "C" {
+		return fmt.Sprintf("%.1f °C", (f-32)/1.8)
+	}
+	return fmt.Sprintf("%g °F", f)
+}
+
 // Told tells whether there is any.
 func (a Air) Told() bool { return a.Temperature.Told() }
 

@@ -37,7 +37,7 @@ func (j Job) service(a Air, where string, now bool) ready.Verdict {
 	tLow, _ := j.Limits.rule(TemperatureLow)
 	tHigh, _ := j.Limits.rule(TemperatureHigh)
 	v := ready.Verdict{Say: ready.Go, Rule: "air in service", Where: where, Measured: a.String(),
-		Limit: fmt.Sprintf("%g to %g °F and %g to %g %%RH, %s", tLow.Is, tHigh.Is, hLow.Is, hHigh.Is, hHigh.By), Source: hHigh.Source}
+		Limit: fmt.Sprintf("%s to %s and %g to %g %%RH, %s", a.like(tLow.Is), a.like(tHigh.Is), hLow.Is, hHigh.Is, hHigh.By), Source: hHigh.Source}
 	const hair = 0.05 // of a degree or a percent
 	f, h := a.Temperature.F(), a.Humidity
 	if f >= tLow.Is-hair && f <= tHigh.Is+hair && h >= hLow.Is-hair && h <= hHigh.Is+hair {
@@ -159,6 +159,17 @@ func (f Floor) fine(l tape.Length) string {
 		return fmt.Sprintf("%.3f in", l.Inches())
 	}
 	return fmt.Sprintf("%.2f mm", l.Millimetres())
+}
+
+// area says the floor's area in the job's system.
+func (f Floor) area() string {
+	switch {
+	case f.SqFt <= 0:
+		return "an area that is not known"
+	case f.Imperial:
+		return fmt.Sprintf("%.0f sq ft", f.SqFt)
+	}
+	return fmt.Sprintf("%.1f m2", f.SqFt*0.09290304)
 }
 
 func (f Floor) unit() tape.Unit {

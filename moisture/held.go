@@ -58,11 +58,11 @@ const (
 )
 
 // count asks for more readings where there are too few for the area.
-func count(have int, sqft float64, per1000 int, where string) []ready.Verdict {
-	want := wanted(sqft, per1000)
+func count(have int, f Floor, per1000 int, where string) []ready.Verdict {
+	want := wanted(f.SqFt, per1000)
 	v := ready.Verdict{Say: ready.Go, Rule: "number of readings", Where: where, Measured: fmt.Sprint(have), Limit: fmt.Sprintf("at least %d", want), Source: srcCount}
-	if sqft > 0 {
-		v.Limit += fmt.Sprintf(" for %.0f sq ft, trade guidance", sqft)
+	if f.SqFt > 0 {
+		v.Limit += " for " + f.area() + ", trade guidance"
 	} else {
 		v.Limit += " up to 500 sq ft, trade guidance"
 	}
@@ -91,7 +91,7 @@ func (j Job) subfloor(l Looked, f Floor) []ready.Verdict {
 	if len(j.Subfloor.Reads) == 0 {
 		return nil
 	}
-	out := count(len(l.Contents), f.SqFt, subfloorReadings, subfloor)
+	out := count(len(l.Contents), f, subfloorReadings, subfloor)
 	if len(l.Contents) == 0 {
 		return out
 	}
@@ -116,7 +116,7 @@ func (j Job) boards(l Looked, f Floor) []ready.Verdict {
 	if len(j.Boards.Reads) == 0 {
 		return nil
 	}
-	out := count(len(l.Contents), f.SqFt, boardReadings, theBoards)
+	out := count(len(l.Contents), f, boardReadings, theBoards)
 	if len(l.Contents) == 0 {
 		return out
 	}

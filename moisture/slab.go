@@ -23,7 +23,7 @@ func (j Job) slab(f Floor) []ready.Verdict {
 		}
 		r, unit := j.Limits.rule(k.key)
 		worst := slices.Max(k.reads)
-		v := ready.Verdict{Say: ready.Go, Rule: k.name, Where: "slab", Measured: fmt.Sprintf("up to %.4g %s in %d tests", worst, unit, len(k.reads)), Limit: "at most " + r.Words(unit) + ", without a vapour retarder",
+		v := ready.Verdict{Say: ready.Go, Rule: k.name, Where: "slab", Measured: fmt.Sprintf("%.4g %s, the worst of %d", worst, unit, len(k.reads)), Limit: "at most " + r.Words(unit) + ", without a vapour retarder",
 			Source: r.Source, Do: "A vapour retarder is advised all the same."}
 		switch {
 		case k.key == SlabHumidity && worst > 100:
@@ -35,7 +35,7 @@ func (j Job) slab(f Floor) []ready.Verdict {
 		v.Do = join(v.Do, r.Stricter(true, unit))
 		out = append(out, v)
 		if want := slabTests(f.SqFt); len(k.reads) < want {
-			out = append(out, ready.Verdict{Say: ready.Wait, Rule: "number of slab tests", Where: "slab", Measured: fmt.Sprint(len(k.reads)), Limit: fmt.Sprintf("at least %d for %.0f sq ft, trade guidance", want, f.SqFt),
+			out = append(out, ready.Verdict{Say: ready.Wait, Rule: "number of slab tests", Where: "slab", Measured: fmt.Sprint(len(k.reads)), Limit: fmt.Sprintf("at least %d for %s, trade guidance", want, f.area()),
 				Do: "Take more, with house and slab at service conditions for 48 hours before; probes at 40 % of the thickness where the slab dries from one side, 20 % from two.", Source: srcTests})
 		}
 	}

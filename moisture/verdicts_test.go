@@ -102,6 +102,21 @@ func TestSuspectAir(t *testing.T) {
 	none(t, Verdicts(Job{Climate: Climate{Now: Air{degC(21), 45}}}, plank), "suspect value")
 }
 
+// A metric job is told °C, mm and m2.
+func TestMetric(t *testing.T) {
+	f := plank
+	f.Imperial = false
+	vs := Verdicts(Job{Climate: Climate{Winter: Air{degC(20), 30}, Summer: Air{degC(25.5), 50}}, Subfloor: Sample{Reads: same(10, 9)}}, f)
+	for rule, want := range map[string]string{"number of readings": "for 18.6 m2", "movement of the whole floor": "were it free"} {
+		if v := find(t, vs, rule, ""); !strings.Contains(v.Limit+v.Measured, want) || strings.Contains(v.Measured, " in ") && !strings.Contains(v.Measured, " mm") {
+			t.Errorf("%+v", v)
+		}
+	}
+	if v := find(t, vs, "air in service", "winter air"); v.Limit != "15.6 °C to 26.7 °C and 30 to 50 %RH, trade guidance" || v.Say != ready.Go {
+		t.Errorf("%+v", v)
+	}
+}
+
 func TestSwappedSeasons(t *testing.T) {
 	vs := Verdicts(Job{Climate: Climate{Winter: year.Summer, Summer: year.Winter}}, plank)
 	if v := find(t, vs, "seasons", ""); v.Say != ready.Look {

@@ -147,8 +147,22 @@ func (d Delivery) opened(o Order) (words string, share float64, ok bool) {
 		most = min(most, float64(o.Cartons)*o.SqFt*part.Is/100)
 	}
 	is := float64(len(d.Cartons)) * o.SqFt
-	return fmt.Sprintf("%.0f sq ft opened, of %.0f that may be before the delivery counts as accepted", is, most), is / most, true
+	words = fmt.Sprintf("%.0f sq ft opened, of %.0f", is, most)
+	if !o.Imperial {
+		words = fmt.Sprintf("%.1f m2 opened, of %.1f", is*sqm, most*sqm)
+	}
+	return words + " that may be before the delivery counts as accepted", is / most, true
 }
+
+// most is how much may be opened, where the area of a carton is not known.
+func (d Delivery) most() string {
+	area, _ := d.Limits.rule(OpenedArea)
+	part, _ := d.Limits.rule(OpenedPart)
+	return fmt.Sprintf("%g %% or %g sq ft, the lesser, is", part.Is, area.Is)
+}
+
+// sqm is a square foot in square metres.
+const sqm = 0.09290304
 
 // culls holds the share of culls to its limit, and what was opened to how much
 // may be.
@@ -162,6 +176,9 @@ func (d Delivery) culls(o Order) []ready.Verdict {
 	opened, used, known := d.opened(o)
 	v := ready.Verdict{Say: ready.Go, Rule: "culls", Where: "cartons opened", Measured: fmt.Sprintf("%d of %d boards, %.1f %%", culls, boards, share),
 		Limit: "at most " + r.Words(unit), Source: r.Source, Do: "Nail nothing that is visibly bad: what is nailed counts as accepted."}
+	if !known {
+		v.Do += fmt.Sprintf(" Decide before %s opened (%s).", d.most(), srcOpened)
+	}
 	if known {
 		v.Measured += "; " + opened
 		v.Source += "; " + srcOpened

@@ -42,18 +42,25 @@ func TestStopOpening(t *testing.T) {
 		do      string
 		measure string
 	}{
-		{"few culls, little open", 2, 2, Order{Cartons: 50, SqFt: 20}, ready.Go, "visibly bad", "40 sq ft opened, of 100"},
-		{"a small order may open less", 2, 2, Order{Cartons: 20, SqFt: 20}, ready.Look, "decide first", "40 sq ft opened, of 40"},
-		{"a large order no more than 100", 5, 5, Order{Cartons: 80, SqFt: 20}, ready.Look, "decide first", "100 sq ft opened, of 100"},
-		{"many culls", 5, 12, Order{Cartons: 50, SqFt: 20}, ready.Fix, "It is not chance", "12 of 110 boards, 10.9 %"},
-		{"two culls in one carton", 1, 2, Order{Cartons: 50, SqFt: 20}, ready.Fix, "may mislead", "2 of 22 boards, 9.1 %"},
-		{"too much open", 6, 20, Order{Cartons: 50, SqFt: 20}, ready.Fix, "say so", "120 sq ft opened, of 100"},
-		{"area not known", 2, 2, Order{}, ready.Go, "visibly bad", "2 of 44 boards, 4.5 %"},
+		{"few culls, little open", 2, 2, Order{Cartons: 50, SqFt: 20, Imperial: true}, ready.Go, "visibly bad", "40 sq ft opened, of 100"},
+		{"a small order may open less", 2, 2, Order{Cartons: 20, SqFt: 20, Imperial: true}, ready.Look, "decide first", "40 sq ft opened, of 40"},
+		{"a large order no more than 100", 5, 5, Order{Cartons: 80, SqFt: 20, Imperial: true}, ready.Look, "decide first", "100 sq ft opened, of 100"},
+		{"many culls", 5, 12, Order{Cartons: 50, SqFt: 20, Imperial: true}, ready.Fix, "It is not chance", "12 of 110 boards, 10.9 %"},
+		{"two culls in one carton", 1, 2, Order{Cartons: 50, SqFt: 20, Imperial: true}, ready.Fix, "may mislead", "2 of 22 boards, 9.1 %"},
+		{"too much open", 6, 20, Order{Cartons: 50, SqFt: 20, Imperial: true}, ready.Fix, "say so", "120 sq ft opened, of 100"},
+		{"area not known", 2, 2, Order{}, ready.Go, "before 10 % or 100 sq ft", "2 of 44 boards, 4.5 %"},
 	} {
 		v := one(t, Verdicts(opened(c.opened, c.culls), c.order), "culls")
 		if v.Say != c.say || !strings.Contains(v.Do, c.do) || !strings.Contains(v.Measured, c.measure) || v.Holds != (c.say == ready.Fix) {
 			t.Errorf("%s: %+v", c.name, v)
 		}
+	}
+}
+
+func TestMetricArea(t *testing.T) {
+	v := one(t, Verdicts(opened(5, 5), Order{Cartons: 80, SqFt: 20}), "culls")
+	if !strings.Contains(v.Measured, "9.3 m2 opened, of 9.3 that") {
+		t.Error(v.Measured)
 	}
 }
 
@@ -97,7 +104,7 @@ func TestLotsAndWidths(t *testing.T) {
 			t.Errorf("%v: %+v", c.tens, v)
 		}
 	}
-	if vs := Verdicts(Delivery{}, Order{Cartons: 5, SqFt: 20}); vs != nil {
+	if vs := Verdicts(Delivery{}, Order{Cartons: 5, SqFt: 20, Imperial: true}); vs != nil {
 		t.Errorf("nothing was opened: %+v", vs)
 	}
 }
