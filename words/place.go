@@ -79,7 +79,7 @@ type WorkingLine struct {
 	Y           tape.Length // in the row frame
 	Row         string      // the row whose front edge keeps to it
 	From, To    tape.Length // X of that row's ends
-	Wall        string      // measured from this wall
+	Wall        string      // measured from this wall; empty: none lies nearly along it, only marks tell it
 	LeftCorner  string      // what stands at the wall's left end; may be empty
 	RightCorner string
 	Left, Right tape.Length // square to the line, from the wall's two ends
@@ -94,12 +94,18 @@ func Line(p plan.Plan) (WorkingLine, bool) {
 	}
 	lo, hi := first.Outline.Box()
 	w := WorkingLine{Y: front(p, first), Row: Row(first), From: lo.X, To: hi.X}
-	a, b, ok := startWall(p, first.Row, w.Y)
-	if !ok {
+	if len(wallsBeside(p)) == 0 {
 		return w, false
 	}
-	w.Wall = a.Name
+	a, b, ok := startWall(p, first.Row, w.Y)
+	if !ok {
+		return w, true
+	}
 	left, right := a.ends[0], b.ends[1]
+	if (w.Y < left.Y) != (w.Y < right.Y) { // the wall crosses the line
+		return w, true
+	}
+	w.Wall = a.Name
 	w.Left, w.Right = (w.Y - left.Y).Abs(), (w.Y - right.Y).Abs()
 	w.LeftCorner, w.RightCorner = Corner(p, left), Corner(p, right)
 	return w, true
@@ -141,10 +147,21 @@ type beside struct {
 	ends [2]plane.Pt
 }
 
+// nearlyAlong is how far a wall may slant for each unit along the rows to measure
+// a line from it at both ends: 2 degrees. What is square to the rows is then
+// square to the wall within 1/64 in over 2 ft.
+const nearlyAlong = 0.035
+
+func (b beside) nearlyAlong() bool {
+	d := b.ends[1].Sub(b.ends[0])
+	return float64(d.Y.Abs()) <= nearlyAlong*float64(d.X)
+}
+
 // startWall is the wall that the row lies along, else the one beside the
-// rows that is nearest to the line: its left-most and its right-most edge.
+// rows that is nearest to the line: its left-most and its right-most edge. None
+// where no wall lies nearly along the rows.
 func startWall(p plan.Plan, row int, y tape.Length) (left, right beside, ok bool) {
-	walls := wallsBeside(p)
+	walls := slices.DeleteFunc(wallsBeside(p), func(b beside) bool { return !b.nearlyAlong() })
 	if len(walls) == 0 {
 		return
 	}
