@@ -18,11 +18,15 @@ import (
 var notLooked = ready.Verdict{Say: ready.Look, Rule: "subfloor", Where: "subfloor", Measured: "layers and flatness are not told", Limit: "a look at both before anything is ordered",
 	Do: "See at a vent or a hole what the layers are, lay a straightedge over the floor, and write both under subfloor.", Source: "common practice, no source"}
 
-// underVerdicts are what there is to say of the subfloor, nothing where the job
-// tells nothing of it.
+// underVerdicts are what there is to say of the subfloor; where the job tells
+// nothing of it but its joists, of rows that run along them.
 func (p Plan) underVerdicts() []ready.Verdict {
-	if !p.Job.Subfloor.Told() {
+	switch {
+	case p.Job.Subfloor.Told():
+	case onSlab(p.Job):
 		return nil
+	default:
+		return p.Underfloor().RowVerdicts(tape.Paper(p.Job.Unit))
 	}
 	return p.Underfloor().Verdicts(tape.Paper(p.Job.Unit))
 }

@@ -41,6 +41,12 @@ func (s Survey) Verdicts(style tape.Style) []ready.Verdict {
 	return append(out, t.grid()...)
 }
 
+// RowVerdicts are those on how the rows lie to the joists alone, for a subfloor of
+// which nothing else is told.
+func (s Survey) RowVerdicts(style tape.Style) []ready.Verdict {
+	return teller{Survey: s, style: style}.rows()
+}
+
 // Work is what makes the grid flat by the rule of the survey.
 func (s Survey) Work() Work {
 	spare, known := s.spare()

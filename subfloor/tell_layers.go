@@ -110,7 +110,7 @@ func (t teller) rows() []ready.Verdict {
 	if t.On == OnSlab || t.Rows != Along {
 		return nil
 	}
-	return []ready.Verdict{{Say: ready.Fix, Rule: "rows along the joists", Where: "subfloor", Measured: "rows lie along the joists", Limit: "across or at an angle, " + ready.Guidance.String(),
+	return []ready.Verdict{{Say: ready.Fix, Rule: "rows along the joists", Where: "subfloor", Measured: "rows lie along the joists: the panels sag between them, and the rows with them", Limit: "across or at an angle, " + ready.Guidance.String(),
 		Do: t.remedies(AlongRemedies()), Source: AlongRemedies()[0].Source}}
 }
 
