@@ -76,6 +76,7 @@ func Fields(p Place) []Field {
 	d, from, fs := direction(q.Built, q.Wishes)
 	out := q.fields(d, from, fs)
 	out[0].Layout.Findings = append(out[0].Layout.Findings, p.continuousFinding(out, lost)...)
+	out[0].Layout.Findings = append(out[0].Layout.Findings, q.lostFindings(d, out)...)
 	return out
 }
 
