@@ -68,7 +68,7 @@ func runs(n int) string {
 }
 
 // tryWork is the work allowed to see whether a relaxation is enough.
-const tryWork = 60_000_000
+const tryWork = 10_000_000
 
 // wayOut says what would do for the runs of a width, each alone and no more than
 // it takes.
