@@ -75,7 +75,7 @@ func (s *Score) add(f Field, seen []room.Wall) {
 func (f Field) Tapers(seen []room.Wall) []Taper {
 	var out []Taper
 	for _, r := range f.Layout.Rips {
-		e := f.Aligned.Edges[r.Index]
+		e := chord(f.Aligned, f.Aligned.Edges[r.Index])
 		t, ok := taperOf(r, e, (e.To.X - e.From.X).Abs())
 		if !ok {
 			continue
@@ -105,6 +105,30 @@ func (s *Score) doorway(d room.Doorway, b room.Built, fs []Field) {
 	if d.Beyond != room.BeyondRoom {
 		s.Transitions++
 	}
+}
+
+// chord is an edge from end to end of the bowed wall that it is a part of: by
+// itself half of a bow may lie along the rows though the wall does not.
+func chord(a floor.Aligned, e floor.AlignedEdge) floor.AlignedEdge {
+	from, to := e.From, e.To
+	if from.X > to.X {
+		from, to = to, from
+	}
+	for _, g := range a.Edges {
+		if g.Group != e.Group || !g.Beside {
+			continue
+		}
+		for _, p := range []plane.Pt{g.From, g.To} {
+			if p.X < from.X {
+				from = p
+			}
+			if p.X > to.X {
+				to = p
+			}
+		}
+	}
+	e.From, e.To = from, to
+	return e
 }
 
 // taperOf tells whether a rip tapers by more than a saw cut, and whether that

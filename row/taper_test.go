@@ -21,3 +21,19 @@ func TestTaperIsSeenByTheSlant(t *testing.T) {
 		t.Errorf("%v in 6 ft is seen", got.Per6)
 	}
 }
+
+// A bowed wall is judged from end to end: half of its bow lies along the rows,
+// the wall slants by 1 in over 20 ft.
+func TestTaperOfABowedWall(t *testing.T) {
+	half, mid := 10*tape.Foot, tape.Inch
+	a := floor.Aligned{Edges: []floor.AlignedEdge{
+		{Name: "wall A-B", Group: 1, From: plane.P(0, 0), To: plane.P(half, mid), Beside: true},
+		{Name: "wall A-B", Group: 1, From: plane.P(half, mid), To: plane.P(2*half, mid), Beside: true},
+		{Name: "wall B-C", Group: 2, From: plane.P(2*half, mid), To: plane.P(3*half, 9*mid), Beside: true},
+	}}
+	f := Field{Aligned: a, Layout: Layout{Rips: []Rip{{Edge: "wall A-B", Index: 1, Left: in(4), Right: in(5)}}}}
+	got := f.Tapers(nil)
+	if len(got) != 1 || (got[0].Per6-in(0.3)).Abs() > 1 || !got[0].Shown {
+		t.Errorf("%+v", got)
+	}
+}
