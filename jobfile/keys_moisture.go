@@ -120,17 +120,13 @@ func logField() field[moisture.Job] {
 }
 
 func moistureField() field[draft] {
-	var guides []guide
-	for _, g := range moisture.Guides {
-		guides = append(guides, guide{g.Key, g.Doc, g.Is})
-	}
 	tb := table[moisture.Job]{fields: []field[moisture.Job]{
 		sub("meter", "What the readings are taken with.", meterTable, func(j *moisture.Job) *moisture.Meter { return &j.Meter }).or("not known"),
 		sampleField("boards", "Readings of boards of several cartons.", func(j *moisture.Job) *moisture.Sample { return &j.Boards }).or("not read yet"),
 		sampleField("subfloor", "Readings of the wood subfloor.", func(j *moisture.Job) *moisture.Sample { return &j.Subfloor }).or("not read yet"),
 		sub("slab", "Tests of a concrete slab.", slabTable, func(j *moisture.Job) *moisture.Slab { return &j.Slab }).or("not tested"),
 		logField().or("no log"),
-		rankedField(guides, func(j *moisture.Job) *moisture.Limits { return &j.Limits }).or("trade guidance, each with its source"),
+		rankedField(moisture.Guides, func(j *moisture.Job) *moisture.Limits { return &j.Limits }).or("trade guidance, each with its source"),
 	}}
 	return sub("moisture", "Readings of boards, subfloor and slab: strake ready holds them to the rules.", tb, func(j *draft) *moisture.Job { return &j.Moisture })
 }

@@ -8,12 +8,6 @@ import (
 	"strake/ready"
 )
 
-// guide is a limit that can be replaced, with its guidance.
-type guide struct {
-	key, doc string
-	is       float64
-}
-
 // ranked is a limit as it is written.
 type ranked struct {
 	is         float64
@@ -27,7 +21,7 @@ var rankedTable = table[ranked]{fields: []field[ranked]{
 }}
 
 // rankedField reads limits of other than trade guidance: each one, or a list.
-func rankedField[T any, L ~map[string][]ready.Limit](guides []guide, to func(*T) *L) field[T] {
+func rankedField[T any](guides ready.Guides, to func(*T) *ready.Limits) field[T] {
 	tb := table[T]{}
 	for _, g := range guides {
 		tb.fields = append(tb.fields, rankedLimit(g, to))
@@ -35,10 +29,10 @@ func rankedField[T any, L ~map[string][]ready.Limit](guides []guide, to func(*T)
 	return sub("limits", "Limits of the maker's or of local code. Each is {is: , by: maker or code, source: }, or a list of such: local code outranks the maker, and the maker trade guidance.", tb, func(t *T) *T { return t })
 }
 
-func rankedLimit[T any, L ~map[string][]ready.Limit](g guide, to func(*T) *L) field[T] {
+func rankedLimit[T any](g ready.Guide, to func(*T) *ready.Limits) field[T] {
 	in := rankedTable.shape().schema
 	s := shape{words: "{is: , by: maker or code, source: }, or a list of such", schema: map[string]any{"anyOf": []any{in, map[string]any{"type": "array", "items": in}}}}
-	f := custom(g.key, g.doc, s, func(d *decoder, n ast.Node, t *T) {
+	f := custom(g.Key, g.Doc, s, func(d *decoder, n ast.Node, t *T) {
 		nodes := []ast.Node{n}
 		if seq, ok := n.(*ast.SequenceNode); ok {
 			nodes = seq.Values
@@ -50,13 +44,13 @@ func rankedLimit[T any, L ~map[string][]ready.Limit](g guide, to func(*T) *L) fi
 					return
 				}
 				if *to(t) == nil {
-					*to(t) = L{}
+					*to(t) = ready.Limits{}
 				}
-				(*to(t))[g.key] = append((*to(t))[g.key], l)
+				(*to(t))[g.Key] = append((*to(t))[g.Key], l)
 			})
 		}
 	})
-	return f.or(strconv.FormatFloat(g.is, 'g', -1, 64) + ", trade guidance")
+	return f.or(strconv.FormatFloat(g.Is, 'g', -1, 64) + ", trade guidance")
 }
 
 // ranked reads one limit; not ok where something is wrong with it.

@@ -17,10 +17,6 @@ var openedTable = table[receive.Carton]{fields: []field[receive.Carton]{
 }}
 
 func receivedField() field[draft] {
-	var guides []guide
-	for _, g := range receive.Guides {
-		guides = append(guides, guide{g.Key, g.Doc, g.Is})
-	}
 	tens := shape{words: "a list of lengths", schema: map[string]any{"type": "array", "items": lengthSchema(false)}}
 	tb := table[receive.Delivery]{fields: []field[receive.Delivery]{
 		list("opened", "The cartons that were opened and looked through.", "carton", openedTable, func(d *decoder, n ast.Node, r *receive.Delivery, c receive.Carton) {
@@ -40,7 +36,7 @@ func receivedField() field[draft] {
 				})
 			}
 		}).or("not measured"),
-		rankedField(guides, func(r *receive.Delivery) *receive.Limits { return &r.Limits }).or("trade guidance, each with its source"),
+		rankedField(receive.Guides, func(r *receive.Delivery) *receive.Limits { return &r.Limits }).or("trade guidance, each with its source"),
 	}}
 	return sub("received", "What was seen of the delivery: strake ready says when to stop opening cartons and call the seller.", tb, func(j *draft) *receive.Delivery { return &j.Received })
 }

@@ -42,10 +42,6 @@ var sheetTable = table[site.Sheet]{fields: []field[site.Sheet]{
 }}
 
 func siteField() field[draft] {
-	var guides []guide
-	for _, g := range site.Guides {
-		guides = append(guides, guide{g.Key, g.Doc, g.Is})
-	}
 	tb := table[site.Site]{fields: []field[site.Site]{
 		choice("level", "Where the floor lies against the ground outside: above, on or below.", []site.Level{site.Above, site.On, site.Below}, func(s *site.Site) *site.Level { return &s.Level }).or("not answered"),
 		choice("subfloor", "What the boards are fastened to.", []site.Base{site.Wood, site.Concrete, site.OnSlab, site.SleepersToo}, func(s *site.Site) *site.Base { return &s.Base }).or("not answered"),
@@ -59,7 +55,7 @@ func siteField() field[draft] {
 		sub("sheet", "What is rolled out between subfloor and boards.", sheetTable, func(s *site.Site) *site.Sheet { return &s.Sheet }).or("nothing, or not chosen"),
 		answer("glue", "The boards are glued as well as nailed.", func(s *site.Site) *site.Answer { return &s.Glue }),
 		answer("glue_over_sheet", "The adhesive's maker allows it over that sheet.", func(s *site.Site) *site.Answer { return &s.GlueOver }),
-		rankedField(guides, func(s *site.Site) *site.Limits { return &s.Limits }).or("trade guidance, each with its source"),
+		rankedField(site.Guides, func(s *site.Site) *site.Limits { return &s.Limits }).or("trade guidance, each with its source"),
 	}}
 	return told(sub("site", "Whether the floor belongs here: strake ready asks it first.", tb, func(j *draft) *site.Site { return &j.Site }), func(j *draft) { j.Site.Told = true })
 }

@@ -32,10 +32,10 @@ func (j Job) air() []ready.Verdict {
 // service holds air to the climate that floors are made for. Air now that is
 // outside of it is waited for; a season outside of it is worth a look.
 func (j Job) service(a Air, where string, now bool) ready.Verdict {
-	hLow, _ := j.Limits.rule(HumidityLeast)
-	hHigh, _ := j.Limits.rule(HumidityMost)
-	tLow, _ := j.Limits.rule(TemperatureLow)
-	tHigh, _ := j.Limits.rule(TemperatureHigh)
+	hLow, _ := Guides.Rule(j.Limits, HumidityLeast)
+	hHigh, _ := Guides.Rule(j.Limits, HumidityMost)
+	tLow, _ := Guides.Rule(j.Limits, TemperatureLow)
+	tHigh, _ := Guides.Rule(j.Limits, TemperatureHigh)
 	v := ready.Verdict{Say: ready.Go, Rule: "air in service", Where: where, Measured: a.String(),
 		Limit: fmt.Sprintf("%s to %s and %g to %g %%RH, %s", a.like(tLow.Is), a.like(tHigh.Is), hLow.Is, hHigh.Is, hHigh.By), Source: hHigh.Source}
 	const hair = 0.05 // of a degree or a percent
@@ -85,7 +85,7 @@ func (j Job) now(s Season) []ready.Verdict {
 	if !ok {
 		return nil
 	}
-	r, unit := j.Limits.rule(AimWithin)
+	r, unit := Guides.Rule(j.Limits, AimWithin)
 	v := ready.Verdict{Say: ready.Go, Rule: "where the air leads", Where: "air now", Measured: fmt.Sprintf("wood at %.1f %%", m),
 		Limit: fmt.Sprintf("within %s, of the aim %.1f %%", r.Words(unit), s.Aim), Source: r.Source}
 	if math.Abs(m-s.Aim) > r.Is {

@@ -95,7 +95,7 @@ func (j Job) subfloor(l Looked, f Floor) []ready.Verdict {
 	if len(l.Contents) == 0 {
 		return out
 	}
-	r, unit := j.Limits.rule(SubfloorMost)
+	r, unit := Guides.Rule(j.Limits, SubfloorMost)
 	v := ready.Verdict{Say: ready.Go, Rule: "moisture of the wood subfloor", Where: subfloor, Measured: l.words(), Limit: "at most " + r.Words(unit), Source: r.Source}
 	switch {
 	case l.Mean > r.Is:
@@ -120,7 +120,7 @@ func (j Job) boards(l Looked, f Floor) []ready.Verdict {
 	if len(l.Contents) == 0 {
 		return out
 	}
-	r, unit := j.Limits.rule(BoardsMost)
+	r, unit := Guides.Rule(j.Limits, BoardsMost)
 	v := ready.Verdict{Say: ready.Go, Rule: "moisture of the boards", Where: theBoards, Measured: l.words(), Limit: "at most " + r.Words(unit), Source: r.Source}
 	if l.Mean > r.Is {
 		v.Say, v.Holds = ready.Wait, true
@@ -136,7 +136,7 @@ func (j Job) aim(l Looked) []ready.Verdict {
 	if !ok {
 		return nil
 	}
-	r, unit := j.Limits.rule(AimWithin)
+	r, unit := Guides.Rule(j.Limits, AimWithin)
 	v := ready.Verdict{Say: ready.Go, Rule: "boards against the mid-season content", Where: theBoards, Measured: fmt.Sprintf("mean %.1f %%", l.Mean),
 		Limit: fmt.Sprintf("within %s, of %.1f %%", r.Words(unit), s.Aim), Source: r.Source}
 	if math.Abs(l.Mean-s.Aim) > r.Is {
@@ -152,7 +152,7 @@ func (j Job) apart(boards, sub Looked, f Floor) []ready.Verdict {
 	if len(boards.Contents) == 0 || len(sub.Contents) == 0 {
 		return nil
 	}
-	r, unit := j.Limits.differenceMost(f.widest())
+	r, unit := differenceMost(j.Limits, f.widest())
 	off := boards.Mean - sub.Mean
 	doubt := 2 * math.Hypot(boards.MeanDoubt(), sub.MeanDoubt())
 	v := ready.Verdict{Say: ready.Go, Rule: "boards against subfloor", Where: "boards and subfloor",

@@ -6,7 +6,7 @@ import (
 )
 
 // Limits are limits that replace the guidance, by their keys.
-type Limits map[string][]ready.Limit
+type Limits = ready.Limits
 
 // The keys of the limits.
 const (
@@ -33,40 +33,23 @@ const (
 	common      = "common practice, no source"
 )
 
-// Guide is a limit of trade guidance with its key, unit and words.
-type Guide struct {
-	Key, Unit, Doc string
-	Is             float64
-	Source         string
-}
-
 // Guides are the limits of trade guidance. That for the difference is of strip
 // under 3 in; see differenceMost.
-var Guides = []Guide{
-	{SubfloorMost, "%", "The mean of the subfloor's readings, in percent, is at most this.", 12, srcSubfloor},
-	{BoardsMost, "%", "The mean of the boards' readings, in percent, is at most this.", 11, common},
-	{DifferenceMost, "points", "Boards and wood subfloor are at most this many points apart, by their means (guidance: 4 for boards under 3 in, 2 for wider ones).", 4, srcApart},
-	{AimWithin, "points", "Boards are laid within so many points of the mid-season content.", 2, common},
-	{SlabHumidity, "%RH", "Above this relative humidity in the slab it has to have a vapour retarder (ASTM F2170).", 75, srcSlab},
-	{SlabEmission, "lb", "Above this emission, in lb per 1,000 sq ft in 24 h, the slab has to have a vapour retarder (ASTM F1869).", 3, srcSlab},
-	{HumidityLeast, "%RH", "The driest air in service.", 30, srcClimate},
-	{HumidityMost, "%RH", "The most humid air in service.", 50, srcClimate},
-	{TemperatureLow, "°F", "The coldest room in service, in °F.", 60, srcClimate},
-	{TemperatureHigh, "°F", "The warmest room in service, in °F.", 80, srcClimate},
-}
-
-// rule is the limit that stands for a key, and its unit.
-func (l Limits) rule(key string) (ready.Ruling, string) {
-	for _, g := range Guides {
-		if g.Key == key {
-			return ready.Rule(ready.Limit{Is: g.Is, Source: g.Source}, l[key]...), g.Unit
-		}
-	}
-	panic("moisture: no limit " + key)
+var Guides = ready.Guides{
+	{Key: SubfloorMost, Unit: "%", Doc: "The mean of the subfloor's readings, in percent, is at most this.", Is: 12, Source: srcSubfloor},
+	{Key: BoardsMost, Unit: "%", Doc: "The mean of the boards' readings, in percent, is at most this.", Is: 11, Source: common},
+	{Key: DifferenceMost, Unit: "points", Doc: "Boards and wood subfloor are at most this many points apart, by their means (guidance: 4 for boards under 3 in, 2 for wider ones).", Is: 4, Source: srcApart},
+	{Key: AimWithin, Unit: "points", Doc: "Boards are laid within so many points of the mid-season content.", Is: 2, Source: common},
+	{Key: SlabHumidity, Unit: "%RH", Doc: "Above this relative humidity in the slab it has to have a vapour retarder (ASTM F2170).", Is: 75, Source: srcSlab},
+	{Key: SlabEmission, Unit: "lb", Doc: "Above this emission, in lb per 1,000 sq ft in 24 h, the slab has to have a vapour retarder (ASTM F1869).", Is: 3, Source: srcSlab},
+	{Key: HumidityLeast, Unit: "%RH", Doc: "The driest air in service.", Is: 30, Source: srcClimate},
+	{Key: HumidityMost, Unit: "%RH", Doc: "The most humid air in service.", Is: 50, Source: srcClimate},
+	{Key: TemperatureLow, Unit: "°F", Doc: "The coldest room in service, in °F.", Is: 60, Source: srcClimate},
+	{Key: TemperatureHigh, Unit: "°F", Doc: "The warmest room in service, in °F.", Is: 80, Source: srcClimate},
 }
 
 // differenceMost is how far boards of this face width may be from the subfloor.
-func (l Limits) differenceMost(face tape.Length) (ready.Ruling, string) {
+func differenceMost(l Limits, face tape.Length) (ready.Ruling, string) {
 	is := 4.0
 	if face >= 3*tape.Inch {
 		is = 2

@@ -22,16 +22,16 @@ type band struct {
 }
 
 func (j Job) band(sub Looked, f Floor) (band, bool) {
-	most, _ := j.Limits.rule(BoardsMost)
+	most, _ := Guides.Rule(j.Limits, BoardsMost)
 	b := band{0, most.Is, fmt.Sprintf("at most %g %%, %s", most.Is, most.By)}
 	source := false
 	if s, ok := j.Climate.Season(); ok {
-		r, _ := j.Limits.rule(AimWithin)
+		r, _ := Guides.Rule(j.Limits, AimWithin)
 		b.least, b.most, source = max(b.least, s.Aim-r.Is), min(b.most, s.Aim+r.Is), true
 		b.words += fmt.Sprintf("; within %g points of the aim %.1f %%, %s", r.Is, s.Aim, r.By)
 	}
 	if len(sub.Contents) > 0 {
-		r, _ := j.Limits.differenceMost(f.widest())
+		r, _ := differenceMost(j.Limits, f.widest())
 		b.least, b.most, source = max(b.least, sub.Mean-r.Is), min(b.most, sub.Mean+r.Is), true
 		b.words += fmt.Sprintf("; within %g points of the subfloor's %.1f %%, %s", r.Is, sub.Mean, r.By)
 	}

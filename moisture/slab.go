@@ -21,7 +21,7 @@ func (j Job) slab(f Floor) []ready.Verdict {
 		if len(k.reads) == 0 {
 			continue
 		}
-		r, unit := j.Limits.rule(k.key)
+		r, unit := Guides.Rule(j.Limits, k.key)
 		worst := slices.Max(k.reads)
 		v := ready.Verdict{Say: ready.Go, Rule: k.name, Where: "slab", Measured: fmt.Sprintf("%.4g %s, the worst of %d", worst, unit, len(k.reads)), Limit: "at most " + r.Words(unit) + ", without a vapour retarder",
 			Source: r.Source, Do: "A vapour retarder is advised all the same."}

@@ -40,7 +40,7 @@ type Order struct {
 }
 
 // Limits are limits that replace the guidance, by their keys.
-type Limits map[string][]ready.Limit
+type Limits = ready.Limits
 
 // The keys of the limits.
 const (
@@ -56,28 +56,12 @@ const (
 	srcOpened = "a maker's instructions: decide to reject within the first 10 % or 100 sq ft opened, whichever is less"
 )
 
-// Guide is a limit of trade guidance with its key, unit and words.
-type Guide struct {
-	Key, Unit, Doc string
-	Is             float64
-	Source         string
-}
-
 // Guides are the limits of trade guidance.
-var Guides = []Guide{
-	{CullsMost, "%", "Of the boards looked through, at most this share is culled, in percent.", 5, srcCulls},
-	{OpenedPart, "%", "The share of the delivery that may be opened before it counts as accepted, in percent; see opened_area_most.", 10, srcOpened},
-	{OpenedArea, "sq ft", "The area that may be opened before the delivery counts as accepted, in square feet, where that is less than opened_most.", 100, srcOpened},
-	{TensApart, "mm", "Widths over ten boards differ by this much at most, in mm.", 2, common},
-}
-
-func (l Limits) rule(key string) (ready.Ruling, string) {
-	for _, g := range Guides {
-		if g.Key == key {
-			return ready.Rule(ready.Limit{Is: g.Is, Source: g.Source}, l[key]...), g.Unit
-		}
-	}
-	panic("receive: no limit " + key)
+var Guides = ready.Guides{
+	{Key: CullsMost, Unit: "%", Doc: "Of the boards looked through, at most this share is culled, in percent.", Is: 5, Source: srcCulls},
+	{Key: OpenedPart, Unit: "%", Doc: "The share of the delivery that may be opened before it counts as accepted, in percent; see opened_area_most.", Is: 10, Source: srcOpened},
+	{Key: OpenedArea, Unit: "sq ft", Doc: "The area that may be opened before the delivery counts as accepted, in square feet, where that is less than opened_most.", Is: 100, Source: srcOpened},
+	{Key: TensApart, Unit: "mm", Doc: "Widths over ten boards differ by this much at most, in mm.", Is: 2, Source: common},
 }
 
 // Told tells whether anything was looked at.
@@ -140,8 +124,8 @@ func (d Delivery) opened(o Order) (words string, share float64, ok bool) {
 	if o.SqFt <= 0 {
 		return "", 0, false
 	}
-	area, _ := d.Limits.rule(OpenedArea)
-	part, _ := d.Limits.rule(OpenedPart)
+	area, _ := Guides.Rule(d.Limits, OpenedArea)
+	part, _ := Guides.Rule(d.Limits, OpenedPart)
 	most := area.Is
 	if o.Cartons > 0 {
 		most = min(most, float64(o.Cartons)*o.SqFt*part.Is/100)
@@ -156,8 +140,8 @@ func (d Delivery) opened(o Order) (words string, share float64, ok bool) {
 
 // most is how much may be opened, where the area of a carton is not known.
 func (d Delivery) most() string {
-	area, _ := d.Limits.rule(OpenedArea)
-	part, _ := d.Limits.rule(OpenedPart)
+	area, _ := Guides.Rule(d.Limits, OpenedArea)
+	part, _ := Guides.Rule(d.Limits, OpenedPart)
 	return fmt.Sprintf("%g %% or %g sq ft, the lesser, is", part.Is, area.Is)
 }
 
@@ -171,7 +155,7 @@ func (d Delivery) culls(o Order) []ready.Verdict {
 	if boards == 0 {
 		return nil
 	}
-	r, unit := d.Limits.rule(CullsMost)
+	r, unit := Guides.Rule(d.Limits, CullsMost)
 	share := 100 * float64(culls) / float64(boards)
 	opened, used, known := d.opened(o)
 	v := ready.Verdict{Say: ready.Go, Rule: "culls", Where: "cartons opened", Measured: fmt.Sprintf("%d of %d boards, %.1f %%", culls, boards, share),
@@ -213,7 +197,7 @@ func (d Delivery) tens(o Order) []ready.Verdict {
 		sum += x
 	}
 	mean, apart := sum/float64(len(d.Tens)), slices.Max(d.Tens)-slices.Min(d.Tens)
-	r, _ := d.Limits.rule(TensApart)
+	r, _ := Guides.Rule(d.Limits, TensApart)
 	say := func(mm float64) string {
 		if o.Imperial {
 			return fmt.Sprintf("%.3f in", mm/25.4)

@@ -33,7 +33,7 @@ func (s Site) crawl(sqft float64) []ready.Verdict {
 	default:
 		add(ready.Verdict{Say: ready.Go, Rule: "ground cover", Measured: "all of the ground", Limit: "all of the ground", Source: srcCrawl})
 	}
-	if r, unit := s.Limits.rule(CrawlHeight); c.Height > 0 {
+	if r, unit := Guides.Rule(s.Limits, CrawlHeight); c.Height > 0 {
 		v := ready.Verdict{Say: ready.Go, Rule: "height below the joists", Measured: fmt.Sprintf("%g in", c.Height), Limit: "at least " + r.Words(unit), Source: r.Source}
 		if c.Height < r.Is {
 			v.Say, v.Do = ready.Fix, "So low a space stays damp and cannot be looked into. Ask somebody licensed what can be done about it; local code has a figure of its own."

@@ -7,7 +7,7 @@ import (
 )
 
 // Limits are limits that replace the guidance, by their keys.
-type Limits map[string][]ready.Limit
+type Limits = ready.Limits
 
 // The keys of the limits.
 const (
@@ -31,30 +31,13 @@ const (
 	srcVents = "IRC R408 as a study guide has it (second hand): 1 sq ft for 150, or for 1,500 with a ground cover; local code first"
 )
 
-// Guide is a limit of trade guidance with its key, unit and words.
-type Guide struct {
-	Key, Unit, Doc string
-	Is             float64
-	Source         string
-}
-
 // Guides are the limits of trade guidance.
-var Guides = []Guide{
-	{SlabDays, "days", "Concrete is at least so many days old.", 60, srcAge},
-	{Surface, "°F", "The surface of a heated floor comes to this at most, in °F.", 80, srcHeat},
-	{CrawlHeight, "in", "A crawl space is at least so high, in inches.", 18, srcCrawl},
-	{PermLeast, "perm", "The sheet under nailed boards over wood lets at least so much vapour through, in perm.", 0.7, srcPerm},
-	{PermMost, "perm", "The sheet under nailed boards over wood lets at most so much vapour through, in perm.", 10, srcPerm},
-}
-
-// rule is the limit that stands for a key, and its unit.
-func (l Limits) rule(key string) (ready.Ruling, string) {
-	for _, g := range Guides {
-		if g.Key == key {
-			return ready.Rule(ready.Limit{Is: g.Is, Source: g.Source}, l[key]...), g.Unit
-		}
-	}
-	panic("site: no limit " + key)
+var Guides = ready.Guides{
+	{Key: SlabDays, Unit: "days", Doc: "Concrete is at least so many days old.", Is: 60, Source: srcAge},
+	{Key: Surface, Unit: "°F", Doc: "The surface of a heated floor comes to this at most, in °F.", Is: 80, Source: srcHeat},
+	{Key: CrawlHeight, Unit: "in", Doc: "A crawl space is at least so high, in inches.", Is: 18, Source: srcCrawl},
+	{Key: PermLeast, Unit: "perm", Doc: "The sheet under nailed boards over wood lets at least so much vapour through, in perm.", Is: 0.7, Source: srcPerm},
+	{Key: PermMost, Unit: "perm", Doc: "The sheet under nailed boards over wood lets at most so much vapour through, in perm.", Is: 10, Source: srcPerm},
 }
 
 // join is two sentences, either of which may be missing.

@@ -135,7 +135,7 @@ func (s Site) age() []ready.Verdict {
 	if !s.onSlab() {
 		return nil
 	}
-	r, unit := s.Limits.rule(SlabDays)
+	r, unit := Guides.Rule(s.Limits, SlabDays)
 	v := ready.Verdict{Say: ready.Go, Rule: "age of the concrete", Where: "slab", Measured: fmt.Sprintf("%d days", s.SlabDays), Limit: "at least " + r.Words(unit), Source: r.Source}
 	switch {
 	case s.SlabDays == 0:
@@ -149,7 +149,7 @@ func (s Site) age() []ready.Verdict {
 }
 
 func (s Site) heated() []ready.Verdict {
-	r, unit := s.Limits.rule(Surface)
+	r, unit := Guides.Rule(s.Limits, Surface)
 	v := ready.Verdict{Say: ready.Go, Rule: "heating in the floor", Where: "site", Measured: string(s.Heated), Source: r.Source}
 	switch {
 	case s.Heated == "":
@@ -194,8 +194,8 @@ func (s Site) sheet() []ready.Verdict {
 	if s.Sheet.Kind == "" && s.Sheet.Perm == 0 {
 		return nil
 	}
-	low, unit := s.Limits.rule(PermLeast)
-	high, _ := s.Limits.rule(PermMost)
+	low, unit := Guides.Rule(s.Limits, PermLeast)
+	high, _ := Guides.Rule(s.Limits, PermMost)
 	v := ready.Verdict{Say: ready.Go, Rule: "sheet under the boards", Where: "subfloor", Measured: s.Sheet.Kind, Source: low.Source}
 	if s.Sheet.Perm > 0 {
 		v.Measured = join(s.Sheet.Kind, fmt.Sprintf("%g perm", s.Sheet.Perm))
