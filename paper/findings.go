@@ -1,7 +1,6 @@
 package paper
 
 import (
-	"fmt"
 	"strings"
 
 	"strake/finding"
@@ -41,21 +40,31 @@ func Findings(p plan.Plan) string {
 }
 
 func findingText(b *strings.Builder, f finding.Finding) {
-	s := f.Rule
-	if f.Where != "" {
-		s += ", " + f.Where
+	limit := f.Limit
+	if limit != "" {
+		limit = "limit " + limit
 	}
-	if f.Measured != "" {
-		s += ": " + f.Measured
+	source := f.Source
+	if source != "" {
+		source = "Limit after: " + source
 	}
-	if f.Limit != "" {
-		s += fmt.Sprintf(" (limit %s)", f.Limit)
+	told(b, f.Rule, f.Where, f.Measured, limit, f.Do, source)
+}
+
+// told is a rule with where it was looked at, what was measured and the limit,
+// then what to do and where the limit comes from; what is empty is left out.
+func told(b *strings.Builder, rule, where, measured, limit, do, source string) {
+	s := rule
+	if where != "" {
+		s += ", " + where
+	}
+	if measured != "" {
+		s += ": " + measured
+	}
+	if limit != "" {
+		s += " (" + limit + ")"
 	}
 	wrap(b, s, "  - ", "    ")
-	if f.Do != "" {
-		wrap(b, f.Do, "    ", "    ")
-	}
-	if f.Source != "" {
-		wrap(b, "Limit after: "+f.Source, "    ", "    ")
-	}
+	wrap(b, do, "    ", "    ")
+	wrap(b, source, "    ", "    ")
 }

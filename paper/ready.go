@@ -1,7 +1,6 @@
 package paper
 
 import (
-	"fmt"
 	"strings"
 
 	"strake/ready"
@@ -43,21 +42,9 @@ func Ready(name string, vs []ready.Verdict) string {
 }
 
 func verdict(b *strings.Builder, v ready.Verdict) {
-	s := v.Rule
-	if v.Where != "" {
-		s += ", " + v.Where
+	source := v.Source
+	if source != "" {
+		source = "After: " + source
 	}
-	if v.Measured != "" {
-		s += ": " + v.Measured
-	}
-	if v.Limit != "" {
-		s += fmt.Sprintf(" (%s)", v.Limit)
-	}
-	wrap(b, s, "  - ", "    ")
-	if v.Do != "" {
-		wrap(b, v.Do, "    ", "    ")
-	}
-	if v.Source != "" {
-		wrap(b, "After: "+v.Source, "    ", "    ")
-	}
+	told(b, v.Rule, v.Where, v.Measured, v.Limit, v.Do, source)
 }
