@@ -29,7 +29,7 @@ func (f floors) fixed(seed uint64) (p plan.Plan) {
 // on its grid but in rows that are named.
 func TestFixedPatternOnAnyFloor(t *testing.T) {
 	laid, on, off, broken := 0, 0, 0, 0
-	for seed := range uint64(30) {
+	for seed := range uint64(floorCount(80)) {
 		f := floors{rand.New(rand.NewPCG(seed, 21))}
 		p := f.fixed(seed)
 		for _, g := range p.Findings {
@@ -54,7 +54,7 @@ func TestFixedPatternOnAnyFloor(t *testing.T) {
 		a, b := onPattern(t, p, named)
 		on, off = on+a, off+b
 	}
-	if laid < 28 || on < 3*off || broken == 0 {
+	if laid*16 < floorCount(80)*15 || on < 3*off || broken == 0 {
 		t.Errorf("%d floors, %d joints on the pattern, %d off it, %d findings: the test proves little", laid, on, off, broken)
 	}
 }
@@ -101,7 +101,7 @@ func onPattern(t *testing.T, p plan.Plan, named map[string]bool) (on, off int) {
 // twisted or kept out nowhere, what is crooked in no first and no last row.
 func TestFixedPatternOfMarkedBoards(t *testing.T) {
 	laid := 0
-	for seed := range uint64(10) {
+	for seed := range uint64(floorCount(20)) {
 		f := floors{rand.New(rand.NewPCG(seed, 22))}
 		j := f.job(seed)
 		one := tape.Length(30+f.IntN(40)) * tape.Inch

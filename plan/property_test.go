@@ -5,6 +5,7 @@ import (
 	"context"
 	"flag"
 	"math/rand/v2"
+	"strconv"
 	"testing"
 
 	"pgregory.net/rapid"
@@ -19,7 +20,7 @@ import (
 // nothing unfilled, and the same job gives the same bytes.
 func TestAnyFloor(t *testing.T) {
 	if f := flag.Lookup("rapid.checks"); f.Value.String() == f.DefValue { // each floor takes a tenth of a second
-		if err := f.Value.Set("8"); err != nil {
+		if err := f.Value.Set(strconv.Itoa(floorCount(25))); err != nil {
 			t.Fatal(err)
 		}
 		defer f.Value.Set(f.DefValue)
