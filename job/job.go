@@ -3,6 +3,7 @@
 package job
 
 import (
+	"strake/caution"
 	"strake/limits"
 	"strake/moisture"
 	"strake/receive"
@@ -34,6 +35,7 @@ type Job struct {
 	Site     site.Site
 	Moisture moisture.Job
 	Received receive.Delivery
+	Hazards  caution.House
 	Seed     uint64
 }
 

@@ -34,6 +34,7 @@ func cross(d *decoder, j *draft) {
 	n.laid()
 	n.subfloor()
 	n.keepFree()
+	n.hazards()
 	if d.given("boards") {
 		boards(d, j)
 	}

@@ -109,14 +109,15 @@ var mixTable = table[stock.Mix]{fields: []field[stock.Mix]{
 }}
 
 var cartonTable = table[stock.Carton]{fields: []field[stock.Carton]{
-	areaField(),
+	area("area", "Face area of its boards, as printed on it.", func(c *stock.Carton) *tape.Area { return &c.Area }),
 	whole("count", "Boards in one.", 1, 10_000, func(c *stock.Carton) *int { return &c.Count }),
 	figure("price", "Price of one.", 0, 1e6, func(c *stock.Carton) *float64 { return &c.Price }),
 }}
 
-func areaField() field[stock.Carton] {
+// area is a key whose value is an area.
+func area[T any](key, doc string, to func(*T) *tape.Area) field[T] {
 	s := shape{words: "an area, such as 20 sq ft or 1.86 m2", schema: map[string]any{"type": "string", "pattern": "^ *[0-9.]"}}
-	return custom("area", "Face area of its boards, as printed on it.", s, func(d *decoder, n ast.Node, c *stock.Carton) {
+	return custom(key, doc, s, func(d *decoder, n ast.Node, t *T) {
 		v, ok := d.text(n, s.words)
 		if !ok {
 			return
@@ -126,7 +127,7 @@ func areaField() field[stock.Carton] {
 			d.question(n.GetToken(), v, q)
 			return
 		}
-		c.Area = a
+		*to(t) = a
 	})
 }
 

@@ -5,6 +5,7 @@ import (
 
 	"strake/moisture"
 	"strake/site"
+	"strake/tape"
 )
 
 // answer is a key whose value is yes or no, and may be left open.
@@ -27,8 +28,8 @@ func answer[T any](key, doc string, to func(*T) *site.Answer) field[T] {
 var crawlTable = table[site.Crawl]{fields: []field[site.Crawl]{
 	answer("cover", "All of its ground is covered by a sheet.", func(c *site.Crawl) *site.Answer { return &c.Cover }),
 	answer("water", "Water stands in it, now or after rain.", func(c *site.Crawl) *site.Answer { return &c.Water }),
-	figure("height", "From the ground to the joists, in inches.", 0, 1000, func(c *site.Crawl) *float64 { return &c.Height }).or("not known"),
-	figure("vents", "Its openings to the outside, in square feet.", 0, 10_000, func(c *site.Crawl) *float64 { return &c.Vents }).or("not known"),
+	length("height", "From the ground to the joists.", within{0, 25_000 * mm}, func(c *site.Crawl) *tape.Length { return &c.Height }).or("not known"),
+	area("vents", "Its openings to the outside, all together.", func(c *site.Crawl) *tape.Area { return &c.Vents }).or("not known"),
 	answer("closed", "It is closed and conditioned, without vents on purpose.", func(c *site.Crawl) *site.Answer { return &c.Closed }),
 }}
 

@@ -12,6 +12,7 @@ import (
 	"strake/ready"
 	"strake/receive"
 	"strake/site"
+	"strake/tape"
 )
 
 const dryJob = `strake: 1
@@ -31,7 +32,7 @@ site:
   heated: yes
   surface: 27 C
   room: dry
-  crawl: {cover: yes, water: no, height: 20, vents: 2, closed: no}
+  crawl: {cover: yes, water: no, height: 20, vents: 2 sq ft, closed: no}
   flat: yes
   allowed: no
   sheet: {kind: felt, perm: 5}
@@ -73,7 +74,7 @@ func TestMoistureKeys(t *testing.T) {
 	j.Site.Surface = 0
 	wantSite := site.Site{
 		Told: true, Level: site.On, Base: site.OnSlab, SlabDays: 90, Heated: site.Yes, Room: "dry",
-		Crawl: site.Crawl{Told: true, Cover: site.Yes, Water: site.No, Height: 20, Vents: 2, Closed: site.No},
+		Crawl: site.Crawl{Told: true, Cover: site.Yes, Water: site.No, Height: 20 * tape.Inch, Vents: 2 * 144 * tape.Area(tape.Inch) * tape.Area(tape.Inch), Closed: site.No},
 		Flat:  site.Yes, Allowed: site.No, Sheet: site.Sheet{Kind: "felt", Perm: 5}, Glue: site.No, GlueOver: site.Yes,
 		Limits: site.Limits{"slab_days_least": {{Is: 90, By: ready.Maker, Source: "job file"}}},
 	}

@@ -2,6 +2,7 @@ package plan
 
 import (
 	"slices"
+	"strake/caution"
 
 	"strake/finding"
 	"strake/job"
@@ -16,7 +17,7 @@ import (
 // nobody has read or answered. Rooms that look at heights add theirs here.
 func (p Plan) Ready() []ready.Verdict {
 	f := p.moistureFloor()
-	vs := slices.Concat(site.Verdicts(p.Job.Site, f.SqFt), p.received(), moisture.Verdicts(p.Job.Moisture, f))
+	vs := slices.Concat(site.Verdicts(p.Job.Site, site.Floor{SqFt: f.SqFt, Style: tape.Paper(p.Job.Unit)}), caution.Verdicts(p.work()), p.received(), moisture.Verdicts(p.Job.Moisture, f))
 	if !p.Job.Subfloor.Told() {
 		vs = append(vs, notLooked)
 	}
@@ -29,7 +30,10 @@ func (p Plan) ReadyFindings() []finding.Finding {
 	f := p.moistureFloor()
 	var vs []ready.Verdict
 	if p.Job.Site.Told {
-		vs = append(vs, site.Verdicts(p.Job.Site, f.SqFt)...)
+		vs = append(vs, site.Verdicts(p.Job.Site, site.Floor{SqFt: f.SqFt, Style: tape.Paper(p.Job.Unit)})...)
+	}
+	if p.Job.Hazards.Told {
+		vs = append(vs, caution.Verdicts(p.work())...)
 	}
 	vs = append(vs, p.received()...)
 	if p.Job.Moisture.Told() {

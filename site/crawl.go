@@ -7,7 +7,7 @@ import (
 )
 
 // crawl looks below the floor: standing water first.
-func (s Site) crawl(sqft float64) []ready.Verdict {
+func (s Site) crawl(f Floor) []ready.Verdict {
 	c := s.Crawl
 	if !c.Told {
 		return nil
@@ -27,24 +27,26 @@ func (s Site) crawl(sqft float64) []ready.Verdict {
 	switch c.Cover {
 	case No:
 		add(ready.Verdict{Say: ready.Fix, Rule: "ground cover", Measured: "not all of the ground", Limit: "all of the ground", Holds: true,
-			Do: "Cover all of it with polyethylene of at least 6 mil, laps of 6 in, 6 in up the walls and sealed there.", Source: srcCrawl})
+			Do: "Cover all of it with polyethylene of at least 6 mil (0.15 mm), laps of 6 in (150 mm), as far up the walls and sealed there.", Source: srcCrawl})
 	case "":
 		add(ready.Verdict{Say: ready.Look, Rule: "ground cover", Measured: "not answered", Do: "Is all the ground covered by a sheet? Write cover: yes or no under site, crawl.", Source: common})
 	default:
 		add(ready.Verdict{Say: ready.Go, Rule: "ground cover", Measured: "all of the ground", Limit: "all of the ground", Source: srcCrawl})
 	}
-	if r, unit := Guides.Rule(s.Limits, CrawlHeight); c.Height > 0 {
-		v := ready.Verdict{Say: ready.Go, Rule: "height below the joists", Measured: fmt.Sprintf("%g in", c.Height), Limit: "at least " + r.Words(unit), Source: r.Source}
-		if c.Height < r.Is {
+	imperial := f.Style.Unit.Imperial()
+	if is, unit := Guides.Rule(s.Limits, CrawlHeight); c.Height > 0 {
+		r, unit := is.In(imperial, unit)
+		v := ready.Verdict{Say: ready.Go, Rule: "height below the joists", Measured: f.Style.Of(c.Height), Limit: "at least " + r.Words(unit), Source: r.Source}
+		if c.Height.Inches() < is.Is-1e-9 {
 			v.Say, v.Do = ready.Fix, "So low a space stays damp and cannot be looked into. Ask somebody licensed what can be done about it; local code has a figure of its own."
 		}
 		add(v)
 	}
-	if c.Vents > 0 && sqft > 0 && c.Closed != Yes {
-		want := s.vents(sqft)
-		v := ready.Verdict{Say: ready.Go, Rule: "vents", Measured: fmt.Sprintf("%g sq ft", c.Vents), Limit: fmt.Sprintf("at least %.1f sq ft for %.0f sq ft of floor", want, sqft), Source: srcVents}
-		if c.Vents < want-1e-9 {
-			v.Say, v.Do = ready.Fix, "Open more, one within 3 ft of each corner; or have the space closed and conditioned, as local code allows. The area taken is that of this floor: the space may be larger."
+	if c.Vents > 0 && f.SqFt > 0 && c.Closed != Yes {
+		want := s.vents(f.SqFt)
+		v := ready.Verdict{Say: ready.Go, Rule: "vents", Measured: area(c.Vents.SquareFeet(), imperial), Limit: "at least " + area(want, imperial) + " for " + area(f.SqFt, imperial) + " of floor", Source: srcVents}
+		if c.Vents.SquareFeet() < want-1e-6 {
+			v.Say, v.Do = ready.Fix, "Open more, one within "+near(imperial)+" of each corner; or have the space closed and conditioned, as local code allows. The area taken is that of this floor: the space may be larger."
 		}
 		add(v)
 	}
@@ -58,4 +60,20 @@ func (s Site) vents(sqft float64) float64 {
 		return sqft / 1500
 	}
 	return sqft / 150
+}
+
+// area is square feet as they are said.
+func area(sqft float64, imperial bool) string {
+	if imperial {
+		return fmt.Sprintf("%.1f sq ft", sqft)
+	}
+	return fmt.Sprintf("%.2f m2", sqft*0.09290304)
+}
+
+// near is how far from a corner a vent stands at most.
+func near(imperial bool) string {
+	if imperial {
+		return "3 ft"
+	}
+	return "0.9 m"
 }

@@ -11,6 +11,7 @@ import (
 	"fmt"
 
 	"strake/ready"
+	"strake/tape"
 )
 
 // Level is where the floor lies against the ground outside.
@@ -46,11 +47,11 @@ const (
 // Crawl is a crawl space below the floor.
 type Crawl struct {
 	Told   bool
-	Cover  Answer  // its ground is covered by sheet, all of it
-	Water  Answer  // water stands in it
-	Height float64 // inches from the ground to the joists, 0 not known
-	Vents  float64 // square feet of openings, 0 not known
-	Closed Answer  // closed and conditioned: without vents on purpose
+	Cover  Answer      // its ground is covered by sheet, all of it
+	Water  Answer      // water stands in it
+	Height tape.Length // from the ground to the joists, 0 not known
+	Vents  tape.Area   // of openings, 0 not known
+	Closed Answer      // closed and conditioned: without vents on purpose
 }
 
 // Sheet is what is laid between subfloor and boards.
@@ -77,18 +78,24 @@ type Site struct {
 	Limits   Limits
 }
 
-// Verdicts is what there is to say of the site, in the order it is asked. The
-// area is in square feet, 0 not known.
-func Verdicts(s Site, sqft float64) []ready.Verdict {
+// Floor is what the verdicts want to know of the floor: its area in square feet, 0
+// not known, and how figures are said.
+type Floor struct {
+	SqFt  float64
+	Style tape.Style
+}
+
+// Verdicts is what there is to say of the site, in the order it is asked.
+func Verdicts(s Site, f Floor) []ready.Verdict {
 	if !s.Told {
 		return []ready.Verdict{{Say: ready.Look, Rule: "does this floor belong here", Where: "site", Measured: "nothing is written of the site",
 			Do: "Answer under site in the job: level, subfloor, heating, wet room, crawl space, age of concrete, flat.", Source: common}}
 	}
 	var out []ready.Verdict
-	for _, ask := range []func() []ready.Verdict{s.level, s.base, s.age, s.heated, s.room} {
+	for _, ask := range []func() []ready.Verdict{s.level, s.base, s.age, func() []ready.Verdict { return s.heated(f) }, s.room} {
 		out = append(out, ask()...)
 	}
-	out = append(out, s.crawl(sqft)...)
+	out = append(out, s.crawl(f)...)
 	for _, ask := range []func() []ready.Verdict{s.flat, s.sheet, s.glue} {
 		out = append(out, ask()...)
 	}
@@ -148,8 +155,10 @@ func (s Site) age() []ready.Verdict {
 	return one(v)
 }
 
-func (s Site) heated() []ready.Verdict {
-	r, unit := Guides.Rule(s.Limits, Surface)
+func (s Site) heated(f Floor) []ready.Verdict {
+	is, unit := Guides.Rule(s.Limits, Surface)
+	imperial := f.Style.Unit.Imperial()
+	r, unit := is.In(imperial, unit)
 	v := ready.Verdict{Say: ready.Go, Rule: "heating in the floor", Where: "site", Measured: string(s.Heated), Source: r.Source}
 	switch {
 	case s.Heated == "":
@@ -157,16 +166,32 @@ func (s Site) heated() []ready.Verdict {
 	case s.Heated == No:
 		return one(v)
 	case s.Surface == 0:
-		v.Say, v.Do = ready.Wait, "Ask what its surface comes to at most, and the boards' maker whether they may lie over it; write surface: 80 F. Find every pipe and wire before the first nail."
-	case s.Surface > r.Is:
-		v.Say, v.Holds, v.Measured, v.Limit = ready.Fix, true, fmt.Sprintf("up to %.0f °F at the surface", s.Surface), "at most "+r.Words(unit)
-		v.Do = "Have the control limit the surface, and change it by no more than 5 °F a day. Many makers allow no solid boards over heating: ask. Find every pipe and wire before the first nail."
+		v.Say, v.Do = ready.Wait, "Ask what its surface comes to at most, and the boards' maker whether they may lie over it; write surface: "+map[bool]string{true: "80 F", false: "27 C"}[imperial]+". Find every pipe and wire before the first nail."
+	case s.Surface > is.Is:
+		v.Say, v.Holds, v.Measured, v.Limit = ready.Fix, true, "up to "+warmth(s.Surface, imperial)+" at the surface", "at most "+r.Words(unit)
+		v.Do = "Have the control limit the surface, and change it by no more than " + step(imperial) + " a day. Many makers allow no solid boards over heating: ask. Find every pipe and wire before the first nail."
 	default:
-		v.Say, v.Measured, v.Limit = ready.Look, fmt.Sprintf("up to %.0f °F at the surface", s.Surface), "at most "+r.Words(unit)
+		v.Say, v.Measured, v.Limit = ready.Look, "up to "+warmth(s.Surface, imperial)+" at the surface", "at most "+r.Words(unit)
 		v.Do = "Ask the boards' maker whether they may lie over it. It has to run before boards are brought in. Find every pipe and wire before the first nail."
 	}
 	v.Do = join(v.Do, r.Stricter(true, unit))
 	return one(v)
+}
+
+// warmth is a temperature in °F as it is said.
+func warmth(f float64, imperial bool) string {
+	if imperial {
+		return fmt.Sprintf("%.0f °F", f)
+	}
+	return fmt.Sprintf("%.1f °C", (f-32)/1.8)
+}
+
+// step is by how much a day a heated floor may change: 5 °F.
+func step(imperial bool) string {
+	if imperial {
+		return "5 °F"
+	}
+	return "3 °C"
 }
 
 func (s Site) room() []ready.Verdict {

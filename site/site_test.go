@@ -6,7 +6,17 @@ import (
 	"testing"
 
 	"strake/ready"
+	"strake/tape"
 )
+
+// inches is a floor of an inch job.
+func inches(sqft float64) Floor { return Floor{sqft, tape.Paper(tape.UnitInch)} }
+
+// square is square feet as an area.
+func square(sqft float64) tape.Area {
+	foot := tape.Area(12 * tape.Inch)
+	return tape.Area(sqft * float64(foot*foot))
+}
 
 // dry is a site that nothing speaks against.
 func dry() Site {
@@ -14,7 +24,7 @@ func dry() Site {
 }
 
 func TestSites(t *testing.T) {
-	for _, v := range Verdicts(dry(), 200) {
+	for _, v := range Verdicts(dry(), inches(200)) {
 		if v.Say != ready.Go {
 			t.Errorf("a dry site: %+v", v)
 		}
@@ -48,12 +58,12 @@ func TestSites(t *testing.T) {
 		"glue allowed":         {func(s *Site) { s.Glue, s.GlueOver = Yes, Yes }, "glue and a rolled sheet", ready.Go, false, ""},
 		"standing water":       {func(s *Site) { s.Crawl = Crawl{Told: true, Water: Yes} }, "standing water", ready.Fix, true, "drained"},
 		"open ground":          {func(s *Site) { s.Crawl = Crawl{Told: true, Cover: No, Water: No} }, "ground cover", ready.Fix, true, "6 mil"},
-		"low crawl space":      {func(s *Site) { s.Crawl = Crawl{Told: true, Cover: Yes, Height: 17} }, "height below the joists", ready.Fix, false, "licensed"},
+		"low crawl space":      {func(s *Site) { s.Crawl = Crawl{Told: true, Cover: Yes, Height: 17 * tape.Inch} }, "height below the joists", ready.Fix, false, "licensed"},
 	} {
 		s := dry()
 		c.change(&s)
 		var found []ready.Verdict
-		for _, v := range Verdicts(s, 200) {
+		for _, v := range Verdicts(s, inches(200)) {
 			if v.Rule == c.rule {
 				found = append(found, v)
 			}
@@ -62,7 +72,7 @@ func TestSites(t *testing.T) {
 			t.Errorf("%s: %+v", name, found)
 		}
 	}
-	if vs := Verdicts(Site{}, 200); len(vs) != 1 || vs[0].Say != ready.Look {
+	if vs := Verdicts(Site{}, inches(200)); len(vs) != 1 || vs[0].Say != ready.Look {
 		t.Errorf("nothing told: %+v", vs)
 	}
 }
@@ -80,8 +90,8 @@ func TestVents(t *testing.T) {
 	}
 	for vents, want := range map[float64]ready.Say{0.8: ready.Go, 0.7: ready.Fix} {
 		s := dry()
-		s.Crawl = Crawl{Told: true, Cover: Yes, Water: No, Vents: vents}
-		for _, v := range Verdicts(s, 1200) {
+		s.Crawl = Crawl{Told: true, Cover: Yes, Water: No, Vents: square(vents)}
+		for _, v := range Verdicts(s, inches(1200)) {
 			if v.Rule == "vents" && v.Say != want {
 				t.Errorf("%g sq ft: %+v", vents, v)
 			}
@@ -93,9 +103,30 @@ func TestMakersLimit(t *testing.T) {
 	s := dry()
 	s.Base, s.SlabDays = OnSlab, 70
 	s.Limits = Limits{SlabDays: {{Is: 90, By: ready.Maker, Source: "leaflet"}}}
-	for _, v := range Verdicts(s, 0) {
+	for _, v := range Verdicts(s, inches(0)) {
 		if v.Rule == "age of the concrete" && (v.Say != ready.Wait || v.Source != "leaflet" || !strings.Contains(v.Limit, "the maker's, before 60 days of trade guidance")) {
 			t.Errorf("%+v", v)
+		}
+	}
+}
+
+// Figures in metric jobs are said in their units.
+func TestMetricSite(t *testing.T) {
+	s := dry()
+	s.Heated, s.Surface = Yes, 85
+	s.Crawl = Crawl{Told: true, Cover: Yes, Water: No, Height: 400 * tape.Millimetre, Vents: square(0.1)}
+	var text strings.Builder
+	for _, v := range Verdicts(s, Floor{1200, tape.Paper(tape.UnitMillimetre)}) {
+		text.WriteString(v.Rule + ": " + v.Measured + "; " + v.Limit + "; " + v.Do + "\n")
+	}
+	for _, want := range []string{"up to 29.4 °C at the surface; at most 26.7 °C", "3 °C a day", "400 mm; at least 457 mm", "0.01 m2; at least 0.07 m2 for 111.48 m2 of floor", "0.9 m of each corner"} {
+		if !strings.Contains(text.String(), want) {
+			t.Errorf("%q is not said in:\n%s", want, text.String())
+		}
+	}
+	for _, not := range []string{"°F", " in,", "sq ft", " ft "} {
+		if strings.Contains(text.String(), not) {
+			t.Errorf("%q is said in:\n%s", not, text.String())
 		}
 	}
 }

@@ -37,6 +37,7 @@ func (planCmd) Help() string {
   cuts.txt      the cut list: crosscuts, rips, mitres, notches, tongues to take off
   cuts.csv      the same for a spreadsheet
   fasteners.txt with what boards are nailed, how many each row takes, how deep they go, what to keep out of
+  cautions.txt  what to mind with each task of the job, with the official source where there is one
   heights.svg   what makes the subfloor flat, mark by mark, where heights were read
   plan.json     the whole board layout, exact, for strake check --lay
   readings.txt  each reading against the fitted room, and corners to check on site
@@ -144,6 +145,7 @@ var writers = []writer{
 	{"cuts.txt", paper.CutsText},
 	{"cuts.csv", paper.CutsCSV},
 	{"fasteners.txt", paper.Fasteners},
+	{"cautions.txt", paper.Cautions},
 	{"plan.json", func(w io.Writer, p plan.Plan) error { return jobfile.WriteLay(w, p.Lay) }},
 }
 
