@@ -65,7 +65,7 @@ func (d *draw) snapLine(l setout.Line) {
 	write(fmt.Sprintf("%s from %s", d.say.Rip(l.Left.At), l.Left.From.Short), a.Add(u.Times(2)), sheet.Start)
 	write(fmt.Sprintf("%s from %s", d.say.Rip(l.Right.At), l.Right.From.Short), b.Sub(u.Times(2)), sheet.End)
 	name := "row " + words.RowPart(l.Row, l.Part)
-	if l.First {
+	if l.Start {
 		name += ", start"
 	}
 	write(name, between(a, b, 0.5), sheet.Middle)

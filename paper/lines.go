@@ -8,6 +8,7 @@ import (
 	"strake/plan"
 	"strake/row"
 	"strake/setout"
+	"strake/tape"
 	"strake/words"
 )
 
@@ -16,7 +17,7 @@ func Lines(w io.Writer, p plan.Plan) error {
 	var b strings.Builder
 	b.WriteString(head(p.Job.Name, "lines to snap", false))
 	say := words.In(p.Job.Unit)
-	wrap(&b, "Each line is the front edge of a row, without its tongue. Tape both marks along the wall or side from the place named, check each from the place across, and stretch the line between them. Spray the chalk so that it stays. Tape each from its own place, never from the line before. The lines that a first row is set to are marked \"start\".", "", "")
+	wrap(&b, "Each line is the front edge of a row, without its tongue. Tape both marks along the wall or side from the place named, check each from the place across, and stretch the line between them. Spray the chalk so that it stays. Tape each from its own place, never from the line before. The line that a first row is set to, or set by where its own is short, is marked \"start\": snap it first.", "", "")
 	lines, none := setout.Lines(p)
 	for _, r := range p.Floor.Rooms {
 		b.WriteString("\n" + r.Name + "\n")
@@ -43,7 +44,7 @@ func Lines(w io.Writer, p plan.Plan) error {
 // lineText is a line with its two marks, each with its check.
 func lineText(b *strings.Builder, l setout.Line, say words.Lengths) {
 	name := "row " + words.RowPart(l.Row, l.Part)
-	if l.First {
+	if l.Start {
 		name += " start"
 	}
 	for i, m := range []setout.Mark{l.Left, l.Right} {
@@ -52,6 +53,14 @@ func lineText(b *strings.Builder, l setout.Line, say words.Lengths) {
 			box = strings.Repeat(" ", len(box))
 		}
 		wrap(b, markText(m, say), box, strings.Repeat(" ", len(box)+4))
+	}
+	indent := strings.Repeat(" ", 20)
+	for _, s := range l.Sets {
+		side := "behind"
+		if s.Behind < 0 {
+			side = "ahead of"
+		}
+		wrap(b, fmt.Sprintf("row %d, with none to go on from, is set by this line: its front lies %s %s it", s.Row, say.Rip(s.Behind.Abs()), side), indent, indent+"    ")
 	}
 }
 
@@ -72,15 +81,27 @@ func doorText(b *strings.Builder, p plan.Plan, say words.Lengths) {
 	}
 	b.WriteString("\nThrough the doorways\n")
 	for _, l := range ls {
-		s := fmt.Sprintf("[ ] %s: the front of row %d lies %s from the jamb nearer to %s on the near face of the wall, %s on the far face", l.Doorway, l.Row, say.Rip(l.Near), l.From, say.Rip(l.Far))
-		if !l.Through {
-			s = fmt.Sprintf("[ ] %s: the front of row %d lies %s from the jamb nearer to %s on the face of the wall, %s where the floor ends", l.Doorway, l.Row, say.Rip(l.Near), l.From, say.Rip(l.Far))
-		}
-		if l.Along {
-			s = fmt.Sprintf("[ ] %s: the front of row %d lies along the opening, %s in from the face of the wall", l.Doorway, l.Row, say.Rip(l.Depth))
-		}
-		wrap(b, s, "  ", "      ")
+		wrap(b, "[ ] "+doorLineText(l, say), "  ", "      ")
 	}
+}
+
+// doorLineText is how a row goes through a doorway, or past it.
+func doorLineText(l setout.DoorLine, say words.Lengths) string {
+	s := fmt.Sprintf("%s: the front of row %d ", l.Doorway, l.Row)
+	if l.Along {
+		deep := func(d tape.Length) string {
+			if d < 0 {
+				return say.Rip(-d) + " before it"
+			}
+			return say.Rip(d) + " in from it"
+		}
+		return s + fmt.Sprintf("lies along the opening; measured from the face of the wall: %s at the jamb nearer to %s, %s at the one nearer to %s", deep(l.Depth[0]), l.From, deep(l.Depth[1]), l.Other)
+	}
+	face, far := "the near face of the wall", "on the far face"
+	if !l.Through {
+		face, far = "the face of the wall", "where the floor ends"
+	}
+	return s + fmt.Sprintf("lies %s from the jamb nearer to %s on %s, %s %s; check %s from the other jamb on %s", say.Rip(l.Near), l.From, face, say.Rip(l.Far), far, say.Rip(l.Wide-l.Near), face)
 }
 
 // stageText is the order of rooms, with where the work can rest.
@@ -116,7 +137,8 @@ func stickText(b *strings.Builder, f row.Field, say words.Lengths) {
 	if f.Name != "" {
 		of = " of " + f.Name
 	}
-	fmt.Fprintf(b, "\nStory stick and drift%s: front of each row from the front of row %d, as planned; write what you read beside it\n", of, f.Layout.StartRow)
+	from, _ := setout.StickFrom(f)
+	fmt.Fprintf(b, "\nStory stick and drift%s: front of each row from the front of row %d, as planned; write what you read beside it\n", of, from)
 	for _, d := range ticks {
 		mark, at := "", say.Rip(d.At.Abs())
 		if d.Row%5 == 0 {
@@ -124,6 +146,9 @@ func stickText(b *strings.Builder, f row.Field, say words.Lengths) {
 		}
 		if d.At < 0 {
 			at += " behind"
+		}
+		if d.Ripped {
+			at, mark = "-", "   no front: it is ripped to close, see cuts.txt"
 		}
 		fmt.Fprintf(b, "  row %-3d %12s%s\n", d.Row, at, mark)
 	}

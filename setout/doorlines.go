@@ -1,6 +1,8 @@
 package setout
 
 import (
+	"math"
+
 	"strake/floor"
 	"strake/lay"
 	"strake/plan"
@@ -9,17 +11,25 @@ import (
 	"strake/tape"
 )
 
-// DoorLine is the front of a row where it goes through a doorway: how far from
-// one jamb, on both faces of the wall, or how deep in the opening it lies.
+// DoorLine is the front of a row where it goes through a doorway or past it: how
+// far from one jamb, on both faces of the wall, or how deep in the opening it lies
+// at its two jambs.
 type DoorLine struct {
 	Doorway   string
 	Through   bool // another room of the floor lies beyond
 	Row       int
-	Along     bool        // the row lies along the opening
-	Near, Far tape.Length // not Along: from the jamb nearer to Doorway.From, on this wall's face and, Through, on the other
-	Depth     tape.Length // Along: from the face of the wall into the opening
-	From      string      // the corner that names the jamb
+	Along     bool           // the row lies along the opening
+	Near, Far tape.Length    // not Along: from the jamb nearer to Doorway.From, on this wall's face and, Through, on the other
+	Wide      tape.Length    // of the opening: what is left of it is measured from the other jamb
+	Depth     [2]tape.Length // Along: from the face of the wall into the opening, at the jamb From and at the other; below 0 before it
+	From      string         // the corner that names the jamb
+	Other     string         // the corner at the other end of the wall
+	places    [2]plane.XY
 }
+
+// Places are the two ends of the line, mm on the floor plan: on both faces of
+// the wall, or at both jambs.
+func (l DoorLine) Places() [2]plane.XY { return l.places }
 
 // DoorLines carry the rows through each doorway, or into the opening where the
 // floor ends there: the first row front inside it.
@@ -55,10 +65,13 @@ func doorLine(p plan.Plan, d room.Doorway, dir plane.Dir, fronts map[int]tape.Le
 		s, e, farS, farE = e, s, farE, farS
 	}
 	y := func(q plane.XY) tape.Length { return dir.ToRow(q).Y }
-	l := DoorLine{Doorway: d.Name, From: d.From, Through: d.Beyond == room.BeyondRoom}
+	l := DoorLine{Doorway: d.Name, From: d.From, Other: d.Wall[0], Through: d.Beyond == room.BeyondRoom, Wide: mm(e.Sub(s).Len())}
+	if l.Other == l.From {
+		l.Other = d.Wall[1]
+	}
 	across := plane.XY(dir).Dot(e.Sub(s).Unit())
-	if across*across > 0.5 {
-		return l.along(y(s), y(farS), fronts)
+	if across*across > 0.75 { // within 30 degrees of the wall
+		return l.along(dir, [2]plane.XY{s, e}, [2]plane.XY{farS, farE}, fronts)
 	}
 	for _, n := range rowsOf(fronts) {
 		at := fronts[n]
@@ -66,21 +79,42 @@ func doorLine(p plan.Plan, d room.Doorway, dir plane.Dir, fronts map[int]tape.Le
 		far, okF := between(y(farS), y(farE), at, farE.Sub(farS).Len())
 		if okN && okF {
 			l.Row, l.Near, l.Far = n, near, far
+			l.places = [2]plane.XY{toward(s, e, near), toward(farS, farE, far)}
 			return l, true
 		}
 	}
 	return l, false
 }
 
-// along finds a front inside the depth of the opening.
-func (l DoorLine) along(face, far tape.Length, fronts map[int]tape.Length) (DoorLine, bool) {
+// along finds a front inside the depth of the opening at both jambs, or the
+// nearest to the face of the wall in the room before it.
+func (l DoorLine) along(dir plane.Dir, face, far [2]plane.XY, fronts map[int]tape.Length) (DoorLine, bool) {
+	best := math.Inf(1)
 	for _, n := range rowsOf(fronts) {
-		if at := fronts[n]; min(face, far) <= at && at <= max(face, far) {
-			l.Row, l.Along, l.Depth = n, true, (at - face).Abs()
-			return l, true
+		d, at := l, fronts[n]
+		d.Row, d.Along = n, true
+		off := 0.0
+		for k := range face {
+			// How far along the jamb the front is met, as a part of its depth.
+			a, b := dir.ToRow(face[k]).Y, dir.ToRow(far[k]).Y
+			if a == b {
+				return l, false
+			}
+			t := float64(at-a) / float64(b-a)
+			off = max(off, t-1, -t)
+			d.places[k] = face[k].Add(far[k].Sub(face[k]).Times(t))
+			d.Depth[k] = mm(t * far[k].Sub(face[k]).Len())
+		}
+		if off < best {
+			best, l = off, d
 		}
 	}
-	return l, false
+	return l, l.Along
+}
+
+// toward is the place so far from a toward b.
+func toward(a, b plane.XY, d tape.Length) plane.XY {
+	return a.Add(b.Sub(a).Unit().Times(d.Millimetres()))
 }
 
 // between is how far along a stretch from a to b, so many mm long, the height

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 
 	"strake/floor"
 	"strake/plane"
@@ -139,7 +140,7 @@ func (r Ref) cost(at plane.XY) float64 {
 func (v view) mark(e end) (Mark, bool) {
 	m := Mark{x: e.x, xy: e.xy, On: "on wall " + e.wall.String()}
 	if e.stay >= 0 {
-		m.On = "on " + v.stays[e.stay].stay.Name
+		m.On = v.onStay(e, Ref{})
 	}
 	if e.flat {
 		return m, false
@@ -154,11 +155,26 @@ func (v view) mark(e end) (Mark, bool) {
 		return m, false
 	}
 	m.At = mm(e.xy.Sub(m.From.xy).Len())
+	if e.stay >= 0 {
+		m.On = v.onStay(e, m.From)
+	}
 	if d, ok := v.opening(e); ok {
 		m.On = "in the opening of " + d
 	}
 	m.check(v, e)
 	return m, true
+}
+
+// onStay is the side of something that stays that an end lies on, by the corner
+// that the tape runs toward.
+func (v view) onStay(e end, from Ref) string {
+	name := v.stays[e.stay].stay.Name
+	for _, r := range v.refs {
+		if r.stay == e.stay && r.xy != from.xy && from.Name != "" && offSide(e.from, e.to, r.xy) < 1 {
+			return "on " + name + " toward its " + strings.TrimPrefix(r.Name, name+", ")
+		}
+	}
+	return "on " + name
 }
 
 // along tells whether a tape can run from a ref to an end along the side that

@@ -16,6 +16,7 @@ import (
 	"strake/lay"
 	"strake/plan"
 	"strake/plane"
+	"strake/room"
 	"strake/row"
 	"strake/tape"
 )
@@ -23,7 +24,7 @@ import (
 // Mark is an end of a line: a place on a wall, in an opening or on the side of
 // something that stands up.
 type Mark struct {
-	On   string // where it lies: "on wall A-B", "on hearth", "in the opening of west door"
+	On   string // where it lies: "on wall A-B", "on hearth toward its front corner nearer C", "in the opening of west door"
 	From Ref    // the tape runs from there along it
 	At   tape.Length
 	// Check is across from another place; an error in the mark shows in it by
@@ -43,9 +44,14 @@ func (m Mark) Place() plane.XY { return m.xy }
 type Line struct {
 	Room        string
 	Row, Part   int  // Part is 0 where more than one run keeps to it
-	First       bool // the first row is set to it, with none to go on from
+	Start       bool // a first row, with none to go on from, is set to it or by it
+	Sets        []Set
 	Left, Right Mark
+	first       bool // the row itself has none to go on from
 }
+
+// long is how far the line runs.
+func (l Line) long() tape.Length { return l.Right.x - l.Left.x }
 
 // None is a row that was due for a line and has none in a room.
 type None struct {
@@ -60,27 +66,61 @@ const every = 5
 // shortest is the shortest line that is snapped.
 const shortest = tape.Foot
 
-// Lines are the lines of every room: each row that is set to a line, and every
-// fifth from there on both ways; the next row that can have one where such a
-// row has none, and then why.
+// Lines are the lines of every room: each row that is set to a line, or the long
+// one that it is set by, and every fifth row; the next row that can have one where
+// such a row has none, and then why.
 func Lines(p plan.Plan) ([]Line, []None) {
-	var out []Line
+	var lines []Line
 	var none []None
-	for i, r := range p.Built.Rooms {
-		v := viewOf(p, i)
-		for _, f := range p.AllFields() {
-			if f.Kind == lay.Field && (len(p.Fields) < 2 || slices.Contains(f.Rooms, r.Name)) {
-				ls, ns := v.lines(f)
-				out, none = append(out, ls...), append(none, ns...)
-			}
+	for _, t := range tables(p) {
+		lines, none = append(lines, t.lines...), append(none, t.none...)
+	}
+	slices.SortStableFunc(lines, func(a, b Line) int { // the rooms in the order of the job
+		return roomOf(p, a.Room) - roomOf(p, b.Room)
+	})
+	return lines, none
+}
+
+// Begin is the row whose line the first run of the main field is set to or by;
+// false where there is no such line.
+func Begin(p plan.Plan) (int, bool) {
+	for _, t := range tables(p) {
+		if t.begun && t.field.Layout.Dir == p.Layout.Dir {
+			return t.begin, true
 		}
 	}
-	return out, none
+	return 0, false
+}
+
+// tables are the lines of each field.
+func tables(p plan.Plan) []table {
+	views := make([]view, len(p.Built.Rooms))
+	for i := range views {
+		views[i] = viewOf(p, i)
+	}
+	var out []table
+	for _, f := range p.AllFields() {
+		if f.Kind != lay.Field {
+			continue
+		}
+		t := table{field: f}
+		for _, v := range views {
+			if len(p.Fields) < 2 || slices.Contains(f.Rooms, v.room.Name) {
+				t.add(v)
+			}
+		}
+		t.starts()
+		out = append(out, t)
+	}
+	return out
+}
+
+func roomOf(p plan.Plan, name string) int {
+	return slices.IndexFunc(p.Built.Rooms, func(r room.Room) bool { return r.Name == name })
 }
 
 // lines are those of one field in the room of a view.
-func (v view) lines(f row.Field) (out []Line, none []None) {
-	rows := v.rowsHere(f)
+func (v view) lines(f row.Field, rows []rowHere) (out []Line, none []None) {
 	if len(rows) == 0 {
 		return nil, nil
 	}
@@ -143,6 +183,10 @@ func (v view) rowLines(f row.Field, r rowHere) (out []Line, why string) {
 	var done []tape.Length
 	for _, q := range r.runs {
 		y := q.Front()
+		if !hasFront(q) {
+			why = "its front is ripped away"
+			continue
+		}
 		if slices.Contains(done, y) {
 			continue
 		}
@@ -166,7 +210,7 @@ func (v view) line(f row.Field, r rowHere, y tape.Length, s stretch) (Line, stri
 	var laid tape.Length
 	for _, q := range r.runs {
 		over := min(q.Right.Reach, s.to.x) - max(q.Left.Reach, s.from.x)
-		if q.Front() != y || over <= 0 {
+		if q.Front() != y || over <= 0 || !hasFront(q) {
 			continue
 		}
 		if laid == 0 {
@@ -175,7 +219,7 @@ func (v view) line(f row.Field, r rowHere, y tape.Length, s stretch) (Line, stri
 			l.Part = 0
 		}
 		laid += over
-		l.First = l.First || q.First
+		l.first = l.first || q.First
 	}
 	switch long := s.to.x - s.from.x; {
 	case long < shortest:
@@ -195,8 +239,9 @@ func (v view) line(f row.Field, r rowHere, y tape.Length, s stretch) (Line, stri
 
 // Tick is a mark on the story stick: the front of a row.
 type Tick struct {
-	Row int
-	At  tape.Length // from the front of the row that is laid first; below 0 behind it
+	Row    int
+	At     tape.Length // from the front of the row that is laid first; below 0 behind it
+	Ripped bool        // its front is ripped away all along: it closes against something, and has no mark
 }
 
 // Stick is the distance of the front of each row of a field from the front of
@@ -206,20 +251,60 @@ func Stick(f row.Field) []Tick {
 		return nil
 	}
 	fronts := fronts(f)
-	first := fronts[f.Layout.StartRow]
+	zero, _ := StickFrom(f)
 	var out []Tick
-	for _, n := range rowsOf(fronts) {
-		out = append(out, Tick{n, fronts[n] - first})
+	done := map[int]bool{}
+	for _, q := range f.Layout.Runs {
+		if done[q.Row] {
+			continue
+		}
+		done[q.Row] = true
+		at, ok := fronts[q.Row]
+		if !ok {
+			out = append(out, Tick{Row: q.Row, Ripped: true})
+			continue
+		}
+		out = append(out, Tick{Row: q.Row, At: at - fronts[zero]})
 	}
+	slices.SortFunc(out, func(a, b Tick) int { return a.Row - b.Row })
 	return out
 }
 
+// StickFrom is the row whose front a story stick begins at: the one laid first,
+// or the first after it that has a front; false where none has.
+func StickFrom(f row.Field) (int, bool) {
+	fronts := fronts(f)
+	best, order := 0, -1
+	for _, q := range f.Layout.Runs {
+		if _, ok := fronts[q.Row]; ok && (q.Row == f.Layout.StartRow || order < 0 || q.Order < order) {
+			if best, order = q.Row, q.Order; q.Row == f.Layout.StartRow {
+				break
+			}
+		}
+	}
+	return best, order >= 0
+}
+
+// hasFront tells whether any of a run's front edge is left, not ripped away: it
+// lies on the line of its row there.
+func hasFront(q row.Run) bool {
+	if len(q.Shape) == 0 {
+		return true
+	}
+	lo, hi := q.Shape.Box()
+	if q.Ahead < 0 {
+		return lo.Y-q.Low < tape.Inch/64
+	}
+	return q.High-hi.Y < tape.Inch/64
+}
+
 // fronts are the lines that rows keep to, by row: the edge that the tongues of
-// its boards lead, of those laid ahead where it has both kinds.
+// its boards lead, of those laid ahead where it has both kinds. A row whose front
+// is ripped away has none.
 func fronts(f row.Field) map[int]tape.Length {
 	out := map[int]tape.Length{}
 	for _, run := range f.Layout.Runs {
-		if _, ok := out[run.Row]; !ok || run.Ahead > 0 {
+		if _, ok := out[run.Row]; hasFront(run) && (!ok || run.Ahead > 0) {
 			out[run.Row] = run.Front()
 		}
 	}

@@ -131,7 +131,10 @@ func TestStartLinesAreThere(t *testing.T) {
 				}
 				found := false
 				for _, l := range lines {
-					found = found || l.First && l.Row == q.Row
+					found = found || l.Start && l.Row == q.Row
+					for _, s := range l.Sets {
+						found = found || s.Row == q.Row
+					}
 				}
 				for _, n := range none {
 					found = found || n.Row == q.Row
@@ -171,7 +174,7 @@ func TestTapedFromWhatStays(t *testing.T) {
 
 func lineRow(lines []setout.Line, on string) int {
 	for _, l := range lines {
-		if strings.HasSuffix(l.Right.On, on) {
+		if strings.HasPrefix(l.Right.On, "on "+on) {
 			return l.Row
 		}
 	}
@@ -268,10 +271,16 @@ func onRing(ring []plane.XY, q plane.XY) bool {
 	return false
 }
 
-// The story stick counts whole row widths.
+// The story stick counts whole row widths; a row that closes against the far
+// wall has no front, and no mark.
 func TestStick(t *testing.T) {
 	p := planned(t, "sail-loft")
+	ripped := 0
 	for _, d := range setout.Stick(p.Field(0)) {
+		if d.Ripped {
+			ripped++
+			continue
+		}
 		rows := d.Row - p.Layout.StartRow
 		if rows < 0 { // laid backwards: its front is the far edge
 			rows--
@@ -279,6 +288,9 @@ func TestStick(t *testing.T) {
 		if d.At != tape.Length(rows)*p.Layout.Pitch {
 			t.Errorf("row %d is %v from the first", d.Row, d.At)
 		}
+	}
+	if ripped != 2 { // at the far wall, and in the doorway behind the start
+		t.Errorf("%d rows without a front", ripped)
 	}
 }
 

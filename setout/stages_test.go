@@ -33,7 +33,7 @@ func TestStagesAndDoorways(t *testing.T) {
 				}
 				a, b := p.Built.At[d.Wall[0]], p.Built.At[d.Wall[1]]
 				at := p.Aligned.Dir.ToRow(a.Add(b.Sub(a).Times(0.5))).Y
-				if off := (rowFront(p, l.Row) - at).Abs() - l.Depth; off.Abs() > 200_000 { // the wall is not quite along the rows
+				if off := (rowFront(p, l.Row) - at).Abs() - (l.Depth[0]+l.Depth[1]).Abs()/2; off.Abs() > 200_000 { // the wall is not quite along the rows
 					t.Errorf("%s: the front of row %d lies %v off the depth told", name, l.Row, off)
 				}
 			}

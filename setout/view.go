@@ -39,11 +39,33 @@ func viewOf(p plan.Plan, i int) view {
 	for _, o := range p.Floor.Stays {
 		k := slices.IndexFunc(p.Built.Stays, func(s room.Stay) bool { return s.Name == o.Name })
 		if k >= 0 && len(o.Corners) > 2 && v.near(o.Corners) {
-			v.stays = append(v.stays, standing{p.Built.Stays[k], o.Corners, p.Built.Stays[k].StandsUp()})
+			s := p.Built.Stays[k]
+			v.stays = append(v.stays, standing{s, onWall(p.Built, s, o.Corners), s.StandsUp()})
 		}
 	}
 	v.refs = v.allRefs()
 	return v
+}
+
+// onWall are the corners of something that stays, those at its wall on the wall:
+// the floor is cut out a little behind it.
+func onWall(b room.Built, s room.Stay, corners []plane.XY) []plane.XY {
+	out := slices.Clone(corners)
+	if len(s.Corners) > 0 || s.Off != 0 {
+		return out
+	}
+	from, to, ok := floor.Jambs(b, s.Wall, s.From, s.At, s.Width)
+	if !ok {
+		return out
+	}
+	for i, c := range out {
+		for _, q := range []plane.XY{from, to} {
+			if c.Sub(q).Len() < 2 {
+				out[i] = q
+			}
+		}
+	}
+	return out
 }
 
 // near tells whether any of some corners lies in the room or at its walls.

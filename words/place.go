@@ -8,6 +8,7 @@ import (
 	"strake/plan"
 	"strake/plane"
 	"strake/room"
+	"strake/setout"
 	"strake/tape"
 )
 
@@ -85,18 +86,17 @@ type WorkingLine struct {
 	Left, Right tape.Length // square to the line, from the wall's two ends
 }
 
-// Line finds the working line; false when nothing is laid or no wall lies
-// beside the rows.
+// Line finds the working line; false when nothing is laid.
 func Line(p plan.Plan) (WorkingLine, bool) {
 	first, ok := firstLong(p.Lay.Runs)
 	if !ok {
 		return WorkingLine{}, false
 	}
+	if n, ok := setout.Begin(p); ok { // the line that is snapped
+		first = longestOf(p, n, first)
+	}
 	lo, hi := first.Outline.Box()
 	w := WorkingLine{Y: front(p, first), Row: Row(first), From: lo.X, To: hi.X}
-	if len(wallsBeside(p)) == 0 {
-		return w, false
-	}
 	a, b, ok := startWall(p, first.Row, w.Y)
 	if !ok {
 		return w, true
@@ -124,6 +124,17 @@ func firstLong(runs []lay.Run) (first lay.Run, ok bool) {
 		}
 	}
 	return
+}
+
+// longestOf is the longest run of a row of the main field, else r.
+func longestOf(p plan.Plan, row int, r lay.Run) lay.Run {
+	most := tape.Length(0)
+	for _, q := range p.Lay.Runs {
+		if q.Row == row && q.Zone < len(p.Lay.Zones) && p.Lay.Zones[q.Zone].Kind == lay.Field && p.Lay.Zones[q.Zone].Dir == p.Layout.Dir && runLength(q) > most {
+			most, r = runLength(q), q
+		}
+	}
+	return r
 }
 
 func runLength(r lay.Run) tape.Length {

@@ -145,8 +145,8 @@ func TestLineNone(t *testing.T) {
 	}
 	p = sample.Rectangle()
 	p.Aligned.Edges = nil
-	if _, ok := Line(p); ok {
-		t.Error("no wall to measure from, no line")
+	if l, ok := Line(p); !ok || l.Wall != "" {
+		t.Errorf("no wall to measure from: a line told by its marks alone, not %+v", l)
 	}
 }
 
