@@ -12,6 +12,7 @@ import (
 	"strake/stock"
 	"strake/survey"
 	"strake/tape"
+	"strake/trim"
 )
 
 // Job is one floor to plan.
@@ -29,6 +30,7 @@ type Job struct {
 	Subfloor Subfloor
 	Nails    Fasteners
 	KeepFree []KeepFree
+	Trim     trim.Job
 	Wishes   Wishes
 	Pins     Pins
 	Laid     []Laid // runs as laid, in the order written

@@ -52,6 +52,7 @@ var jobTable = table[draft]{
 		sub("subfloor", "What was found under the boards: its layers, how flat it is, what squeaks. Joists are told under joists.", subfloorTable, func(j *draft) *job.Subfloor { return &j.Subfloor }).or("not looked at"),
 		sub("fasteners", "What boards are nailed with, where it is not what the schedule says.", fastenersTable, func(j *draft) *job.Fasteners { return &j.Nails }).or("the schedule's usual choice, with its source"),
 		each("keep_free", "Parts of the floor that fasteners keep out of: pipes, heating, cables, ducts.", "part to keep free", keepFreeTable, addKeepFree),
+		heightsField().or("nothing was measured of heights"),
 		limitsField().or("the defaults, each with its source"),
 		sub("wishes", "What you would like; a plan that cannot have it says so.", wishTable, func(j *draft) *job.Wishes { return &j.Wishes }).or("strake's choice"),
 		sub("pins", "Wishes that are kept even where they break a limit; the plan then says so. Each stands alone and goes by its content.", pinTable, func(j *draft) *job.Pins { return &j.Pins }).or("nothing is pinned"),

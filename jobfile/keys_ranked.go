@@ -6,6 +6,7 @@ import (
 	"github.com/goccy/go-yaml/ast"
 
 	"strake/ready"
+	"strake/tape"
 )
 
 // ranked is a limit as it is written.
@@ -20,17 +21,42 @@ var rankedTable = table[ranked]{fields: []field[ranked]{
 	text("source", "Where it stands, such as the leaflet and its page.", func(r *ranked) *string { return &r.source }).or(fromJob),
 }}
 
+// rankedLengthTable is a limit whose figure is a length; it is kept in ticks.
+var rankedLengthTable = table[ranked]{fields: append([]field[ranked]{rankedLengthIs()}, rankedTable.fields[1:]...)}
+
+func rankedLengthIs() field[ranked] {
+	s := shape{words: "a length", schema: lengthSchema(false)}
+	return custom("is", "The figure.", s, func(d *decoder, n ast.Node, r *ranked) {
+		if l, ok := d.reading(n, within{0, 500 * mm}); ok {
+			r.is = float64(l.Value)
+		}
+	}).must()
+}
+
+// rankedLengths is rankedField for limits that are lengths.
+func rankedLengths[T any](guides ready.Guides, to func(*T) *ready.Limits) field[T] {
+	tb := table[T]{}
+	for _, g := range guides {
+		tb.fields = append(tb.fields, rankedBy(g, rankedLengthTable, tape.Length(g.Is).String(), to))
+	}
+	return sub("limits", limitsDoc, tb, func(t *T) *T { return t })
+}
+
+const limitsDoc = "Limits of the maker's or of local code. Each is {is: , by: maker or code, source: }, or a list of such: local code outranks the maker, and the maker trade guidance."
+
 // rankedField reads limits of other than trade guidance: each one, or a list.
 func rankedField[T any](guides ready.Guides, to func(*T) *ready.Limits) field[T] {
 	tb := table[T]{}
 	for _, g := range guides {
-		tb.fields = append(tb.fields, rankedLimit(g, to))
+		tb.fields = append(tb.fields, rankedBy(g, rankedTable, strconv.FormatFloat(g.Is, 'g', -1, 64), to))
 	}
-	return sub("limits", "Limits of the maker's or of local code. Each is {is: , by: maker or code, source: }, or a list of such: local code outranks the maker, and the maker trade guidance.", tb, func(t *T) *T { return t })
+	return sub("limits", limitsDoc, tb, func(t *T) *T { return t })
 }
 
-func rankedLimit[T any](g ready.Guide, to func(*T) *ready.Limits) field[T] {
-	in := rankedTable.shape().schema
+// rankedBy reads the limits of one key by the table of one; is is how the
+// guide's own figure is said.
+func rankedBy[T any](g ready.Guide, one table[ranked], is string, to func(*T) *ready.Limits) field[T] {
+	in := one.shape().schema
 	s := shape{words: "{is: , by: maker or code, source: }, or a list of such", schema: map[string]any{"anyOf": []any{in, map[string]any{"type": "array", "items": in}}}}
 	f := custom(g.Key, g.Doc, s, func(d *decoder, n ast.Node, t *T) {
 		nodes := []ast.Node{n}
@@ -39,7 +65,7 @@ func rankedLimit[T any](g ready.Guide, to func(*T) *ready.Limits) field[T] {
 		}
 		for i, v := range nodes {
 			d.under(strconv.Itoa(i), v, func(n ast.Node) {
-				l, ok := d.ranked(n)
+				l, ok := d.ranked(n, one)
 				if !ok {
 					return
 				}
@@ -50,13 +76,13 @@ func rankedLimit[T any](g ready.Guide, to func(*T) *ready.Limits) field[T] {
 			})
 		}
 	})
-	return f.or(strconv.FormatFloat(g.Is, 'g', -1, 64) + ", trade guidance")
+	return f.or(is + ", trade guidance")
 }
 
 // ranked reads one limit; not ok where something is wrong with it.
-func (d *decoder) ranked(n ast.Node) (ready.Limit, bool) {
+func (d *decoder) ranked(n ast.Node, one table[ranked]) (ready.Limit, bool) {
 	r := ranked{source: fromJob}
 	before := len(d.errs)
-	rankedTable.read(d, n, &r)
+	one.read(d, n, &r)
 	return ready.Limit{Is: r.is, By: ready.Ranks[r.by], Source: r.source}, len(d.errs) == before
 }

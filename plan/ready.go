@@ -11,17 +11,21 @@ import (
 	"strake/receive"
 	"strake/site"
 	"strake/tape"
+	"strake/trim"
 )
 
 // Ready is every verdict on whether the floor may be laid yet, also on what
-// nobody has read or answered. Rooms that look at heights add theirs here.
+// nobody has read or answered.
 func (p Plan) Ready() []ready.Verdict {
 	f := p.moistureFloor()
 	vs := slices.Concat(site.Verdicts(p.Job.Site, site.Floor{SqFt: f.SqFt, Style: tape.Paper(p.Job.Unit)}), caution.Verdicts(p.work()), p.received(), moisture.Verdicts(p.Job.Moisture, f))
 	if !p.Job.Subfloor.Told() {
 		vs = append(vs, notLooked)
 	}
-	return slices.Concat(vs, p.underVerdicts(), p.Nailing().Verdicts(tape.Paper(p.Job.Unit)))
+	if !p.Job.Trim.Told {
+		vs = append(vs, trim.NotTold)
+	}
+	return slices.Concat(vs, p.underVerdicts(), p.Nailing().Verdicts(tape.Paper(p.Job.Unit)), p.trimVerdicts())
 }
 
 // ReadyFindings are the verdicts as findings, of what the job says anything
@@ -43,7 +47,7 @@ func (p Plan) ReadyFindings() []finding.Finding {
 	if p.Job.Subfloor.Told() || p.Job.Nails.Told || len(p.Job.KeepFree) > 0 {
 		vs = append(vs, p.Nailing().Verdicts(tape.Paper(p.Job.Unit))...)
 	}
-	return ready.Findings(vs)
+	return ready.Findings(append(vs, p.trimVerdicts()...))
 }
 
 // received is what there is to say of the delivery, nothing where none of it was

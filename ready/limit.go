@@ -66,10 +66,15 @@ func Rule(guidance Limit, given ...Limit) Ruling {
 // Words is the limit with its unit, whose it is, and what it outranks: "10 %,
 // the maker's, before 12 % of trade guidance".
 func (r Ruling) Words(unit string) string {
-	out := fmt.Sprintf("%s, %s", amount(r.Is, unit), r.By)
+	return r.Said(func(x float64) string { return amount(x, unit) })
+}
+
+// Said is Words with figures that are printed by say.
+func (r Ruling) Said(say func(float64) string) string {
+	out := fmt.Sprintf("%s, %s", say(r.Is), r.By)
 	var less []string
 	for _, l := range r.Outranked {
-		less = append(less, amount(l.Is, unit)+" of "+l.By.String())
+		less = append(less, say(l.Is)+" of "+l.By.String())
 	}
 	if len(less) > 0 {
 		out += ", before " + strings.Join(less, " and ")
@@ -88,9 +93,14 @@ func amount(x float64, unit string) string {
 // less is allowed by it (most tells that limits are upper ones); "" when none
 // does. What outranks it decides, and still it is worth knowing.
 func (r Ruling) Stricter(most bool, unit string) string {
+	return r.StricterSaid(most, func(x float64) string { return amount(x, unit) })
+}
+
+// StricterSaid is Stricter with figures that are printed by say.
+func (r Ruling) StricterSaid(most bool, say func(float64) string) string {
 	for _, l := range r.Outranked {
 		if l.Is != r.Is && (l.Is < r.Is) == most {
-			return fmt.Sprintf("%s of %s is stricter (%s): ask before you go by less.", amount(l.Is, unit), l.By, l.Source)
+			return fmt.Sprintf("%s of %s is stricter (%s): ask before you go by less.", say(l.Is), l.By, l.Source)
 		}
 	}
 	return ""

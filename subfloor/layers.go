@@ -154,3 +154,18 @@ func Nailing(fs []Fate) (thick tape.Length, top Material, known bool) {
 	}
 	return thick, top, known
 }
+
+// ComesOut is what lies over the topmost layer that stays and is laid over, once all
+// that has to has come out; known is false where one of those has no thickness or
+// nothing is told of what stays.
+func ComesOut(fs []Fate) (thick tape.Length, known bool) {
+	known = true
+	for _, f := range fs {
+		if f.Material == Concrete || f.Holds && !f.Out {
+			return thick, known
+		}
+		known = known && f.Thickness > 0
+		thick += f.Thickness
+	}
+	return thick, false
+}

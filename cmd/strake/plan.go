@@ -38,6 +38,7 @@ func (planCmd) Help() string {
   cuts.csv      the same for a spreadsheet
   fasteners.txt with what boards are nailed, how many each row takes, how deep they go, what to keep out of
   cautions.txt  what to mind with each task of the job, with the official source where there is one
+  heights.txt   the floor against what it meets: openings, strips, door leaves, jambs, stairs, appliances, base and shoe
   heights.svg   what makes the subfloor flat, mark by mark, where heights were read
   plan.json     the whole board layout, exact, for strake check --lay
   readings.txt  each reading against the fitted room, and corners to check on site
@@ -68,7 +69,7 @@ func (c *planCmd) Run(r rim) error {
 	if out == "" {
 		out = folder(c.Job)
 	}
-	moved, err := writeAll(r.path(out), files, slices.Concat(writers, readingWriters, []writer{heightsWriter})...)
+	moved, err := writeAll(r.path(out), files, slices.Concat(writers, readingWriters, []writer{heightsWriter, trimWriter})...)
 	if err != nil {
 		return err
 	}
@@ -159,6 +160,9 @@ var readingWriters = []writer{
 // heightsWriter is the sheet of a subfloor whose heights were read.
 var heightsWriter = writer{"heights.svg", func(w io.Writer, p plan.Plan) error { return svg.Write(w, drawing.Heights(p)) }}
 
+// trimWriter is the list of heights that were measured.
+var trimWriter = writer{"heights.txt", paper.Heights}
+
 // papers are all files of a plan. Without a layout there are only findings and
 // what the readings said.
 func papers(p plan.Plan) ([]file, error) {
@@ -171,6 +175,9 @@ func papers(p plan.Plan) ([]file, error) {
 	}
 	if marks, _ := p.Heights(); len(marks) > 0 {
 		all = append(all, heightsWriter)
+	}
+	if p.Job.Trim.Told {
+		all = append(all, trimWriter)
 	}
 	out := []file{}
 	for _, w := range all {

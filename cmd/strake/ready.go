@@ -18,7 +18,7 @@ type readyCmd struct {
 func (readyCmd) Help() string {
 	return `Says whether the floor may be laid yet: go, look, wait, fix or another product, each with what was read, the limit, whose limit it is and where it comes from.
 
-Asked first is whether a nailed floor of solid boards belongs there (section site of the job) and what could hurt somebody (section hazards: structure, old paint, fireplace, guard rail, pipes and cables, stacks of cartons, noise); then whether air, subfloor and boards are of one mind (sections climate and moisture); then whether what lies under the boards is flat and holds a nail, and what the nails could meet (sections subfloor, fasteners and keep_free). What nobody has read is asked for, with how many readings the area wants:
+Asked first is whether a nailed floor of solid boards belongs there (section site of the job) and what could hurt somebody (section hazards: structure, old paint, fireplace, guard rail, pipes and cables, stacks of cartons, noise); then whether air, subfloor and boards are of one mind (sections climate and moisture); then whether what lies under the boards is flat and holds a nail, and what the nails could meet (sections subfloor, fasteners and keep_free); then how high the floor comes against floors beyond, doors, stairs and appliances (section heights). What nobody has read is asked for, with how many readings the area wants:
 
     climate:
       winter: {temperature: 68 F, humidity: 30}
