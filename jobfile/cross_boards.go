@@ -2,6 +2,7 @@ package jobfile
 
 import (
 	"fmt"
+	"math"
 
 	"strake/limits"
 	"strake/stock"
@@ -18,7 +19,24 @@ func boards(d *decoder, j *draft) {
 		d.failPath(at("boards", "pattern"), "a pattern goes with boards of several face widths", "", widthsLike(d.unit.Imperial()))
 	}
 	boardLengths(d, j, &j.Boards, at("boards", "lengths"))
-	tenBoards(d, j, j.Boards, at("boards", "ten_boards"))
+	path := at("boards", "ten_boards")
+	if ten := receivedTen(d, j); ten > 0 {
+		j.Boards.TenBoards, path = ten, at("received", "ten_boards")
+	}
+	tenBoards(d, j, j.Boards, path)
+}
+
+// receivedTen is the width over ten boards by what was measured of the delivery,
+// where boards give none of their own; else 0.
+func receivedTen(d *decoder, j *draft) tape.Length {
+	if len(j.Received.Tens) == 0 || d.given(at("boards", "ten_boards")) {
+		return 0
+	}
+	var sum float64
+	for _, x := range j.Received.Tens {
+		sum += x
+	}
+	return tape.Length(math.Round(sum / float64(len(j.Received.Tens)) * float64(mm)))
 }
 
 // boardLengths checks the lengths of boards that stand at a path, and sets what

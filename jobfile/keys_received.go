@@ -26,7 +26,7 @@ func receivedField() field[draft] {
 			}
 			r.Cartons = append(r.Cartons, c)
 		}).or("none yet"),
-		custom("ten_boards", "Widths over ten boards, two from each of five cartons, pushed tight, over their faces without the last tongue.", tens, func(d *decoder, n ast.Node, r *receive.Delivery) {
+		custom("ten_boards", "Widths over ten boards, two from each of five cartons, pushed tight, over their faces without the last tongue. Rows go up by a tenth of their mean where boards give no ten_boards.", tens, func(d *decoder, n ast.Node, r *receive.Delivery) {
 			nodes, _ := d.items(n, tens.words)
 			for i, v := range nodes {
 				d.under(strconv.Itoa(i), v, func(n ast.Node) {

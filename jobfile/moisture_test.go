@@ -135,3 +135,25 @@ func TestMoistureMistakes(t *testing.T) {
 		}
 	}
 }
+
+// Rows go up by what was measured of the delivery, unless boards say it themselves.
+func TestRowWidthFromTheDelivery(t *testing.T) {
+	keys := "received: {ten_boards: [50.3, 50.1 in]}\n"
+	for own, want := range map[string]tape.Length{"": 502 * tape.Inch / 100, "ten_boards: 50.5, ": 505 * tape.Inch / 100} {
+		text := strings.Replace(dryJob, "ten_boards: 50.3, ", own, 1) + keys
+		j, fs, err := jobfile.ReadJob("d.yaml", []byte(text))
+		if err != nil {
+			t.Fatal(err)
+		}
+		said := false
+		for _, f := range fs {
+			said = said || f.Rule == "row width from the delivery"
+		}
+		if j.Boards.Pitch() != want || said != (own == "") {
+			t.Errorf("%q: rows go up by %s, want %s; said: %v", own, j.Boards.Pitch(), want, said)
+		}
+	}
+	if _, _, err := jobfile.ReadJob("d.yaml", []byte(strings.Replace(dryJob, "ten_boards: 50.3, ", "", 1)+"received: {ten_boards: [75]}\n")); err == nil || !strings.Contains(err.Error(), "d.yaml:5:") {
+		t.Errorf("%v", err)
+	}
+}

@@ -13,6 +13,7 @@ import (
 func odd(d *decoder, j *draft) []finding.Finding {
 	o := &oddities{d: d, j: j, style: tape.Paper(j.Unit)}
 	o.walk()
+	o.received()
 	o.rowWidth()
 	o.preferred()
 	o.shortBoards()
@@ -42,6 +43,20 @@ func (o *oddities) walk() {
 		}
 	}
 	o.note(finding.Note, "way round the room not given", o.j.Sketch.Rooms[0].Name, "taken as "+counterClockwise, "", "If you named the corners clockwise seen from above, write “walk: clockwise” under the room: else the plan is a mirror image.")
+}
+
+// received says that the row width is that of the boards received.
+func (o *oddities) received() {
+	if ten := receivedTen(o.d, o.j); ten > 0 && len(o.j.Boards.Widths) == 0 {
+		o.note(finding.Note, "row width from the delivery", "boards", fine(o.j.Unit, ten)+" over ten boards, by "+measurements(len(o.j.Received.Tens)), "", "The rows go up by a tenth of that; ten_boards under boards goes before it.")
+	}
+}
+
+func measurements(n int) string {
+	if n == 1 {
+		return "one measurement"
+	}
+	return fmt.Sprintf("%d measurements", n)
 }
 
 // mostAir is the most air in a joint that has been seen (1.3 mm a row; common

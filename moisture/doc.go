@@ -44,6 +44,7 @@ type Floor struct {
 	SqFt     float64       // area in square feet, 0 not known
 	Across   tape.Length   // measured across the boards, 0 not known
 	Gap      tape.Length   // the expansion gap at walls, 0 not known
+	Under    string        // what the subfloor's top layer is made of, "" not known
 	Slab     bool          // there is no wood subfloor: the boards go on concrete
 	Imperial bool
 }
@@ -66,6 +67,7 @@ func Verdicts(j Job, f Floor) []ready.Verdict {
 	out = append(out, j.missing(f)...)
 	sub, boards := j.Meter.Look(j.Subfloor), j.Meter.Look(j.Boards)
 	out = append(out, j.meter(j.Subfloor, sub, subfloor)...)
+	out = append(out, j.underSetting(f)...)
 	out = append(out, j.subfloor(sub, f)...)
 	out = append(out, j.meter(j.Boards, boards, theBoards)...)
 	out = append(out, j.setting(f)...)

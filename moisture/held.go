@@ -3,6 +3,7 @@ package moisture
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"strake/ready"
@@ -43,6 +44,37 @@ func (j Job) setting(f Floor) []ready.Verdict {
 	}
 	return []ready.Verdict{{Say: ready.Fix, Rule: "suspect value", Where: theBoards, Measured: "meter set to " + j.Boards.Setting, Limit: "the boards are " + is.Name,
 		Do: "Read again with the meter set to the wood, or write the meter's table for it: a wrong setting is off by whole points.", Source: common + ": a subfloor read 18 % on the wrong setting and was 10 to 11 %"}}
+}
+
+// panels are words for a subfloor that a meter has settings of its own for.
+var panels = []string{"plywood", "osb", "concrete", "particleboard"}
+
+// underSetting looks whether the meter was set to what the subfloor is made of,
+// where its top layer is known.
+func (j Job) underSetting(f Floor) []ready.Verdict {
+	s := j.Subfloor
+	if len(s.Reads) == 0 || len(s.Table) > 0 || f.Under == "" {
+		return nil
+	}
+	v := ready.Verdict{Rule: "setting of the meter", Where: subfloor, Measured: "set to " + s.Setting, Limit: "the subfloor is " + f.Under,
+		Source: common + ": a subfloor read 18 % on the wrong setting and was 10 to 11 %"}
+	named := func(word string) bool { return strings.Contains(strings.ToLower(s.Setting), word) }
+	boards, known := wood.Find(f.Species)
+	set, ok := wood.Find(s.Setting)
+	switch {
+	case s.Setting == "":
+		v.Say, v.Measured = ready.Look, "setting not written down"
+		v.Do = "See that the meter is set to " + f.Under + ", by its maker's table, and write it as setting."
+	case named(f.Under):
+		return nil
+	case slices.ContainsFunc(panels, named):
+		v.Say, v.Do = ready.Fix, "Read again with the meter set to "+f.Under+", or write the meter's table for it: a wrong setting is off by whole points."
+	case ok && known && set.Name == boards.Name:
+		v.Say, v.Do = ready.Fix, "That is the setting for the boards. Read the subfloor again with the meter set to "+f.Under+", or write the meter's table for it."
+	default:
+		return nil
+	}
+	return []ready.Verdict{v}
 }
 
 // wanted is how many readings an area asks for: so many for 1,000 sq ft, and

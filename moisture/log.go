@@ -3,6 +3,7 @@ package moisture
 import (
 	"fmt"
 	"math"
+	"sort"
 	"time"
 
 	"strake/ready"
@@ -48,7 +49,7 @@ func (b band) near(x float64) float64 {
 	return b.least
 }
 
-// days are the means of the log's days, readings put right.
+// days are the means of the log's days, by the day, readings put right.
 func (j Job) days() []Point {
 	var out []Point
 	for _, e := range j.Log {
@@ -57,8 +58,12 @@ func (j Job) days() []Point {
 			out = append(out, Point{Day: float64(e.Day), Content: l.Mean, Count: n})
 		}
 	}
+	sort.SliceStable(out, func(i, j int) bool { return out[i].Day < out[j].Day })
 	return out
 }
+
+// RestRule is the name of the rule that the log is held to.
+const RestRule = "boards coming to rest"
 
 // still is the change between a log's days, in points, below which boards have
 // come to rest. Common practice, no source.
@@ -81,7 +86,7 @@ func (j Job) log(sub Looked, f Floor) []ready.Verdict {
 		}
 		least, most = min(least, p.Content), max(most, p.Content)
 	}
-	v := ready.Verdict{Rule: "boards coming to rest", Where: "log, " + Date(first.Day) + " to " + Date(last.Day), Source: "least squares on the log; limits as said with the readings"}
+	v := ready.Verdict{Rule: RestRule, Where: "log, " + Date(first.Day) + " to " + Date(last.Day), Source: "least squares on the log; limits as said with the readings"}
 	v.Measured = fmt.Sprintf("%.1f %% at first, %.1f %% at last", first.Content, last.Content)
 	b, known := j.band(sub, f)
 	v.Limit = b.words

@@ -252,6 +252,46 @@ func TestSuspectReadings(t *testing.T) {
 	none(t, Verdicts(j, plank), "suspect value")
 }
 
+// A meter set to the boards, or to another panel, is suspect for the subfloor; one
+// set to its kind of wood is not.
+func TestSettingForTheSubfloor(t *testing.T) {
+	f := plank
+	f.Under = "plywood"
+	for setting, say := range map[string]ready.Say{"": ready.Look, "Red oak": ready.Fix, "OSB": ready.Fix, "plywood, softwood": "", "douglas fir": ""} {
+		j := Job{Subfloor: Sample{Reads: same(10, 9), Setting: setting}}
+		if say == "" {
+			none(t, Verdicts(j, f), "setting of the meter")
+		} else if v := find(t, Verdicts(j, f), "setting of the meter", subfloor); v.Say != say {
+			t.Errorf("%q: %+v", setting, v)
+		}
+		j.Subfloor.Table = []Mark{{Shows: 8, Is: 7}, {Shows: 12, Is: 11}}
+		none(t, Verdicts(j, f), "setting of the meter")
+	}
+}
+
+// What is drawn of a log is what is said of it.
+func TestChartOfTheLog(t *testing.T) {
+	var log []Entry
+	for i, x := range []float64{14, 13.04, 12.2, 11.47, 10.83, 10.28} {
+		log = append([]Entry{{20000 + i, []float64{x - 0.1, x + 0.1}}}, log...) // written backwards
+	}
+	j := Job{Climate: year, Log: log}
+	c, ok := j.Chart(plank)
+	if !ok || !c.Fitted || !c.Known || !c.Reaches || len(c.Days) != 6 || c.Days[0].Day != 20000 || math.Abs(c.Days[5].Content-10.28) > 1e-12 || c.Days[0].Count != 2 {
+		t.Fatalf("%v %+v", ok, c)
+	}
+	v := find(t, Verdicts(j, plank), "boards coming to rest", "")
+	if !strings.Contains(v.Do, Date(c.Within.Day)) || v.Limit != c.Band {
+		t.Errorf("%+v, but %+v", c.Within, v)
+	}
+	if at := c.Course.At(c.Within.Day); math.Abs(at-c.Most) > 1e-6 {
+		t.Errorf("on that day %.3f %%, the limit is %.3f", at, c.Most)
+	}
+	if _, ok := (Job{}).Chart(plank); ok {
+		t.Error("nothing was logged")
+	}
+}
+
 func TestLog(t *testing.T) {
 	entries := func(day int, xs ...float64) []Entry {
 		var out []Entry

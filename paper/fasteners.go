@@ -68,10 +68,7 @@ func countText(b *strings.Builder, p plan.Plan, ps []fasten.Place) {
 	if len(ps) == 0 {
 		return
 	}
-	of := map[int][]fasten.Place{}
-	for _, x := range ps {
-		of[p.Lay.Pieces[x.Piece].Run] = append(of[p.Lay.Pieces[x.Piece].Run], x)
-	}
+	of := perRow(p, ps)
 	b.WriteString("\nrow      boards   nailer  by hand through the tongue  through the face\n")
 	line := func(name string, t fasten.Total) {
 		fmt.Fprintf(b, "%-8s %6d %8d %27d %17d\n", name, t.Pieces, t.Nailer, t.Hand, t.Face)

@@ -25,7 +25,7 @@ func papers(t *testing.T, p plan.Plan) map[string][]byte {
 	t.Helper()
 	out := map[string][]byte{"summary.txt": []byte(Summary(p)), "findings.txt": []byte(Findings(p))}
 	for name, write := range map[string]func(io.Writer, plan.Plan) error{
-		"rows.csv": RowsCSV, "rows.txt": RowsText, "cuts.csv": CutsCSV, "cuts.txt": CutsText, "fasteners.txt": Fasteners,
+		"rows.csv": RowsCSV, "rows.txt": RowsText, "cuts.csv": CutsCSV, "cuts.txt": CutsText, "fasteners.txt": Fasteners, "fasteners.csv": FastenersCSV,
 	} {
 		var b bytes.Buffer
 		if err := write(&b, p); err != nil {

@@ -10,6 +10,7 @@ import (
 	"strake/ready"
 	"strake/receive"
 	"strake/site"
+	"strake/subfloor"
 	"strake/tape"
 	"strake/trim"
 )
@@ -50,11 +51,18 @@ func (p Plan) ReadyFindings() []finding.Finding {
 	return ready.Findings(append(vs, p.trimVerdicts()...))
 }
 
+// Acclimation is the log of the boards as it is drawn; not ok where none is kept.
+func (p Plan) Acclimation() (moisture.Chart, bool) { return p.Job.Moisture.Chart(p.moistureFloor()) }
+
 // received is what there is to say of the delivery, nothing where none of it was
 // looked at.
 func (p Plan) received() []ready.Verdict {
 	b := p.Job.Boards
-	return receive.Verdicts(p.Job.Received, receive.Order{Cartons: b.Cartons, SqFt: b.Carton.Area.SquareFeet(), Imperial: p.Job.Unit.Imperial()})
+	o := receive.Order{Cartons: b.Cartons, SqFt: b.Carton.Area.SquareFeet(), Imperial: p.Job.Unit.Imperial()}
+	if len(b.Widths) == 0 {
+		o.Ten = 10 * b.Pitch().Millimetres()
+	}
+	return receive.Verdicts(p.Job.Received, o)
 }
 
 // moistureFloor is what the verdicts want to know of the floor.
@@ -63,6 +71,9 @@ func (p Plan) moistureFloor() moisture.Floor {
 	f := moisture.Floor{
 		Species: j.Boards.Species + " " + j.Boards.Name, Faces: faces(j), Gap: j.Limits.GapLeast.Value,
 		Slab: j.Site.Base == site.Concrete, Imperial: j.Unit.Imperial(),
+	}
+	if _, top, _ := subfloor.Nailing(subfloor.Fates(j.Subfloor.Layers, j.Subfloor.Built)); !f.Slab {
+		f.Under = string(top)
 	}
 	if len(p.Aligned.Need) == 0 {
 		return f

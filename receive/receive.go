@@ -36,6 +36,7 @@ type Delivery struct {
 type Order struct {
 	Cartons  int     // delivered, 0 not known
 	SqFt     float64 // of one carton, 0 not known
+	Ten      float64 // what ten rows are planned to take up, in mm; 0 not of one width
 	Imperial bool
 }
 
@@ -188,6 +189,18 @@ func (d Delivery) culls(o Order) []ready.Verdict {
 
 // tens looks at the widths over ten boards: how wide a row is, and whether
 // cartons agree.
+// plannedWith says whether the rows are planned with a width over ten boards, and
+// how to have it so.
+func (o Order) plannedWith(mean, apart float64, say func(float64) string) string {
+	switch {
+	case o.Ten == 0:
+		return fmt.Sprintf("Write ten_boards: %s under boards.", say(mean))
+	case math.Abs(o.Ten-mean) <= apart/2:
+		return fmt.Sprintf("The rows are planned with %s over ten.", say(o.Ten))
+	}
+	return fmt.Sprintf("The rows are planned with %s over ten: write ten_boards: %s under boards and plan again.", say(o.Ten), say(mean))
+}
+
 func (d Delivery) tens(o Order) []ready.Verdict {
 	if len(d.Tens) == 0 {
 		return nil
@@ -206,11 +219,13 @@ func (d Delivery) tens(o Order) []ready.Verdict {
 	}
 	v := ready.Verdict{Say: ready.Go, Rule: "width over ten boards", Where: "cartons opened",
 		Measured: fmt.Sprintf("%s by %d measurements, %s apart", say(mean), len(d.Tens), say(apart)), Limit: fmt.Sprintf("at most %s apart, %s", say(r.Is), r.By), Source: r.Source,
-		Do: fmt.Sprintf("Write ten_boards: %s under boards.", say(mean))}
+		Do: o.plannedWith(mean, r.Is, say)}
 	switch {
 	case math.Round(apart*100) > math.Round(r.Is*100):
 		v.Say = ready.Fix
 		v.Do = "Cartons of other widths: rows of them open gaps beside each other. Measure each carton, lay boards of one width together in whole rows, or call the seller. " + v.Do
+	case o.Ten > 0 && math.Abs(o.Ten-mean) > r.Is/2:
+		v.Say = ready.Fix
 	case len(d.Tens) < 2:
 		v.Say, v.Do = ready.Look, "Measure ten others too, two from each of five cartons: one measurement does not show whether cartons agree. "+v.Do
 	}

@@ -104,6 +104,11 @@ func TestLotsAndWidths(t *testing.T) {
 			t.Errorf("%v: %+v", c.tens, v)
 		}
 	}
+	for ten, say := range map[float64]ready.Say{0: ready.Go, 1278: ready.Go, 1279: ready.Go, 1279.1: ready.Fix, 1276.9: ready.Fix, 1290: ready.Fix} {
+		if v := one(t, Verdicts(Delivery{Tens: []float64{1277, 1279}}, Order{Ten: ten}), "width over ten boards"); v.Say != say || (say == ready.Fix) != strings.Contains(v.Do, "plan again") {
+			t.Errorf("planned with %g: %+v", ten, v)
+		}
+	}
 	if vs := Verdicts(Delivery{}, Order{Cartons: 5, SqFt: 20, Imperial: true}); vs != nil {
 		t.Errorf("nothing was opened: %+v", vs)
 	}

@@ -134,7 +134,7 @@ func (t teller) over(v ready.Verdict, over []Over) ready.Verdict {
 		v.Do = "No way was found to bring it within the limit by taking off and building up: lay a new panel on sleepers or shims, or ask a flooring firm."
 		return v
 	}
-	v.Do = "heights.svg shows what to do at each mark: " + t.amount("take off", w.OffAt, w.MostOff, w.Off)
+	v.Do = "flatness.svg shows what to do at each mark: " + t.amount("take off", w.OffAt, w.MostOff, w.Off)
 	if w.OffAt > 0 && w.UpAt > 0 {
 		v.Do += "; "
 	}

@@ -37,9 +37,11 @@ func (planCmd) Help() string {
   cuts.txt      the cut list: crosscuts, rips, mitres, notches, tongues to take off
   cuts.csv      the same for a spreadsheet
   fasteners.txt with what boards are nailed, how many each row takes, how deep they go, what to keep out of
+  fasteners.csv the same counts for a spreadsheet
   cautions.txt  what to mind with each task of the job, with the official source where there is one
   heights.txt   the floor against what it meets: openings, strips, door leaves, jambs, stairs, appliances, base and shoe
-  heights.svg   what makes the subfloor flat, mark by mark, where heights were read
+  flatness.svg  what makes the subfloor flat, mark by mark, where heights were read
+  acclimation.svg  how the boards come to rest, day by day, where a log is kept
   plan.json     the whole board layout, exact, for strake check --lay
   readings.txt  each reading against the fitted room, and corners to check on site
   readings.csv  the same for a spreadsheet
@@ -69,7 +71,7 @@ func (c *planCmd) Run(r rim) error {
 	if out == "" {
 		out = folder(c.Job)
 	}
-	moved, err := writeAll(r.path(out), files, slices.Concat(writers, readingWriters, []writer{heightsWriter, trimWriter})...)
+	moved, err := writeAll(r.path(out), files, slices.Concat(writers, readingWriters, []writer{flatnessWriter, trimWriter, logWriter})...)
 	if err != nil {
 		return err
 	}
@@ -146,6 +148,7 @@ var writers = []writer{
 	{"cuts.txt", paper.CutsText},
 	{"cuts.csv", paper.CutsCSV},
 	{"fasteners.txt", paper.Fasteners},
+	{"fasteners.csv", paper.FastenersCSV},
 	{"cautions.txt", paper.Cautions},
 	{"plan.json", func(w io.Writer, p plan.Plan) error { return jobfile.WriteLay(w, p.Lay) }},
 }
@@ -157,11 +160,14 @@ var readingWriters = []writer{
 	{"readings.svg", func(w io.Writer, p plan.Plan) error { return svg.Write(w, drawing.Readings(p)) }},
 }
 
-// heightsWriter is the sheet of a subfloor whose heights were read.
-var heightsWriter = writer{"heights.svg", func(w io.Writer, p plan.Plan) error { return svg.Write(w, drawing.Heights(p)) }}
+// flatnessWriter is the sheet of a subfloor whose heights were read.
+var flatnessWriter = writer{"flatness.svg", func(w io.Writer, p plan.Plan) error { return svg.Write(w, drawing.Heights(p)) }}
 
 // trimWriter is the list of heights that were measured.
 var trimWriter = writer{"heights.txt", paper.Heights}
+
+// logWriter is the chart of the boards' acclimation log.
+var logWriter = writer{"acclimation.svg", func(w io.Writer, p plan.Plan) error { return svg.Write(w, drawing.Acclimation(p)) }}
 
 // papers are all files of a plan. Without a layout there are only findings and
 // what the readings said.
@@ -174,10 +180,13 @@ func papers(p plan.Plan) ([]file, error) {
 		all = append(all, readingWriters...)
 	}
 	if marks, _ := p.Heights(); len(marks) > 0 {
-		all = append(all, heightsWriter)
+		all = append(all, flatnessWriter)
 	}
 	if p.Job.Trim.Told {
 		all = append(all, trimWriter)
+	}
+	if _, ok := p.Acclimation(); ok {
+		all = append(all, logWriter)
 	}
 	out := []file{}
 	for _, w := range all {
