@@ -38,7 +38,7 @@ func (d *draw) boardSize(r lay.Run) float64 {
 	if len(d.p.Job.Boards.Widths) > 0 {
 		row = d.on(r.High - r.Low)
 	}
-	for _, size := range []float64{small, tiny, 1.8} {
+	for _, size := range []float64{small, tiny, least} {
 		if row >= size*1.15+2*clear {
 			return size
 		}

@@ -131,6 +131,7 @@ func (d *draw) drawJoints(r lay.Run) {
 		a, b := d.p.Lay.Pieces[r.Pieces[i]].Outline, d.p.Lay.Pieces[r.Pieces[i+1]].Outline
 		for _, s := range shared(a, b) {
 			d.areas = append(d.areas, sheet.Polyline{Points: []sheet.Pt{d.at(s[0]), d.at(s[1])}, Pen: joint})
+			d.labels.line(d.at(s[0]), d.at(s[1]), 0)
 		}
 	}
 }

@@ -8,6 +8,7 @@ import (
 	"strake/plane"
 	"strake/row"
 	"strake/sheet"
+	"strake/tape"
 	"strake/words"
 )
 
@@ -22,28 +23,45 @@ const (
 // that they can be compared: ripped rows tinted, the start row marked.
 func Choices(c plan.Choices) sheet.Sheet {
 	s := sheet.Sheet{Title: c.Job.Name + ", ways to lay the rows", W: choiceW, H: choiceH}
-	s.Put(sheet.Text{Text: c.Job.Name + ": ways to lay the rows", At: sheet.Pt{X: choiceEdge, Y: choiceEdge + 6}, Size: 7, Bold: true, Ink: sheet.Black},
-		sheet.Text{Text: "Seen from above, all turned alike. Grey rows are ripped; the heavy line is the front of the first row, a dashed one a spline.", At: sheet.Pt{X: choiceEdge, Y: choiceEdge + 13}, Size: 3.5, Ink: sheet.Black})
+	name := sheet.Text{Text: c.Job.Name + ": ways to lay the rows", At: sheet.Pt{X: choiceEdge, Y: choiceEdge + 6}, Size: 7, Bold: true, Ink: sheet.Black}
+	name.Size = min(name.Size, name.Size*(choiceW-2*choiceEdge)/name.Width())
+	s.Put(name,
+		sheet.Text{Text: "Seen from above, all turned alike. Grey rows are ripped; the heavy line is the front of the first long row, a dashed one a spline.", At: sheet.Pt{X: choiceEdge, Y: choiceEdge + 13}, Size: 3.5, Ink: sheet.Black})
 	say := words.In(c.Job.Unit)
 	w := (choiceW - 2*choiceEdge) / choiceCols
 	h := (choiceH - 2*choiceEdge - 20) / 2
 	for i, k := range c.Candidates {
 		x, y := choiceEdge+float64(i%choiceCols)*w, choiceEdge+20+float64(i/choiceCols)*h
-		s.Put(sheet.Text{Text: fmt.Sprintf("%d  %s", i+1, k.Heading), At: sheet.Pt{X: x, Y: y + 5}, Size: 4.4, Bold: true, Ink: sheet.Black})
-		note := "every closing row a full board"
-		switch {
-		case k.Score.Closing == 0:
-			note = "no row closes along a wall"
-		case k.Score.At != "":
-			note = fmt.Sprintf("narrowest rip %s at %s", say.Rip(k.Score.Narrowest), k.Score.At)
+		foot := y + h
+		write := func(text string, size float64, bold bool) {
+			wide := w - 8
+			if bold {
+				wide /= 1.15 // bold letters are wider by no more
+			}
+			for _, l := range sheet.Wrap(text, size, wide) {
+				s.Put(sheet.Text{Text: l, At: sheet.Pt{X: x, Y: y + size}, Size: size, Bold: bold, Ink: sheet.Black})
+				y += size * 1.35
+			}
 		}
-		s.Put(sheet.Text{Text: note + "; " + joistNote(k.Score.Joists), At: sheet.Pt{X: x, Y: y + 10}, Size: 3, Ink: sheet.Black})
+		write(fmt.Sprintf("%d  %s", i+1, k.Heading), 4.4, true)
 		if k.Variant != row.Plain {
-			s.Put(sheet.Text{Text: string(k.Variant), At: sheet.Pt{X: x, Y: y + 14}, Size: 3, Ink: sheet.Black})
+			write(string(k.Variant), 3.4, true)
 		}
-		choice(&s, k, c.Candidates[0].Layout.Dir, x, y+17, w-8, h-22)
+		write(ripNote(k.Score, say)+"; "+joistNote(k.Score.Joists), 3, false)
+		choice(&s, k, c.Candidates[0].Layout.Dir, x, y+2, w-8, foot-y-6)
 	}
 	return s
+}
+
+// ripNote is the narrowest rip of a candidate, with where it lies.
+func ripNote(s row.Score, say words.Lengths) string {
+	switch {
+	case s.Closing == 0:
+		return "no row closes along a wall"
+	case s.At == "":
+		return "every closing row a full board"
+	}
+	return fmt.Sprintf("narrowest rip %s at %s", say.Rip(s.Narrowest), s.At)
 }
 
 // joistNote is how rows lie to the joists, or that these are not known.
@@ -103,8 +121,22 @@ func choice(s *sheet.Sheet, k row.Candidate, level plane.Dir, x, y, w, h float64
 	for _, r := range k.Aligned.Bare {
 		s.Put(sheet.Polygon{Rings: [][]sheet.Pt{path(r)}, Pen: sheet.Pen{Width: 0.6, Ink: sheet.Black}})
 	}
-	if len(k.Layout.Runs) > 0 {
-		f := k.Layout.Runs[0]
+	if f, ok := firstLong(k.Layout.Runs); ok {
 		s.Put(sheet.Polyline{Points: []sheet.Pt{place(plane.P(f.Left.Reach, f.Front())), place(plane.P(f.Right.Reach, f.Front()))}, Pen: sheet.Pen{Width: 0.9, Ink: sheet.Black}})
 	}
+}
+
+// firstLong is the run laid first of those half as long as the longest: one in a
+// doorway's depth is no line to see a floor by.
+func firstLong(runs []row.Run) (first row.Run, ok bool) {
+	most := tape.Length(0)
+	for _, r := range runs {
+		most = max(most, r.Length())
+	}
+	for _, r := range runs {
+		if 2*r.Length() >= most && (!ok || r.Order < first.Order) {
+			first, ok = r, true
+		}
+	}
+	return
 }

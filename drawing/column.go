@@ -80,6 +80,9 @@ func (s *side) toLay() {
 	if l, ok := words.Line(s.d.p); ok {
 		s.para(words.LineText(l, s.d.say), small, 0)
 	}
+	if f := s.d.frames(); len(f) > 0 {
+		s.para("Fit and fasten the frame first: rows "+strings.Join(f, ", ")+".", small, 0)
+	}
 	if r, ok := s.d.first(); ok {
 		s.para("Start with row "+words.Row(r)+", "+words.Fasten(r.Nailing[0].By)+"; the rows are numbered up the sheet.", small, 0)
 	}
@@ -91,13 +94,33 @@ func (s *side) toLay() {
 	}
 }
 
+// first is the run laid first of those in fields.
 func (d *draw) first() (first lay.Run, ok bool) {
 	for _, r := range d.p.Lay.Runs {
-		if !ok || r.Order < first.Order {
+		if d.kind(r) == lay.Field && (!ok || r.Order < first.Order) {
 			first, ok = r, true
 		}
 	}
 	return
+}
+
+// frames are the boards of frames, by the names that they have.
+func (d *draw) frames() (out []string) {
+	for _, r := range d.p.Lay.Runs {
+		if d.kind(r) == lay.Frame {
+			out = append(out, words.Row(r))
+		}
+	}
+	return
+}
+
+func (d *draw) kind(r lay.Run) lay.ZoneKind {
+	for _, z := range d.p.Lay.Zones {
+		if z.ID == r.Zone {
+			return z.Kind
+		}
+	}
+	return lay.Field
 }
 
 // legend shows what the lines and tints mean.

@@ -28,6 +28,7 @@ func (d *draw) drawEdges() {
 			pen = edgePens[floor.Wall]
 		}
 		d.lines = append(d.lines, sheet.Polyline{Points: []sheet.Pt{d.at(e.From), d.at(e.To)}, Pen: pen})
+		d.labels.line(d.at(e.From), d.at(e.To), 0)
 	}
 }
 
@@ -37,6 +38,9 @@ func (d *draw) drawStays() {
 		shape := [][]sheet.Pt{d.ring(toRow(d.p, s.Corners))}
 		d.areas = append(d.areas, sheet.Polygon{Rings: shape, Fill: sheet.White, Pen: edgePens[floor.Stays]})
 		d.areas = append(d.areas, sheet.Hatch(shape, -45, 2, hair)...)
+		for i, a := range shape[0] {
+			d.labels.line(a, shape[0][(i+1)%len(shape[0])], 0)
+		}
 	}
 }
 

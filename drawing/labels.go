@@ -7,6 +7,7 @@ import "strake/sheet"
 type labels struct {
 	bounds box // of the part of the sheet the floor is drawn on
 	taken  [][]sheet.Pt
+	drawn  [][]sheet.Pt // walls, joints and other heavy lines: writing keeps off them, dimension lines may cross them
 	ruled  [][]sheet.Pt // dimension lines: writing keeps off them, other lines may cross them
 }
 
@@ -31,17 +32,28 @@ func (l *labels) take(t sheet.Text) { l.reserve(outline(t)) }
 // reserve keeps writing out of a convex outline.
 func (l *labels) reserve(o []sheet.Pt) { l.taken = append(l.taken, o) }
 
+// line keeps writing off a line: a wall, a joint, a line to snap.
+func (l *labels) line(a, b sheet.Pt, width float64) {
+	if length(b.Sub(a)) > 0 {
+		l.drawn = append(l.drawn, strip(a, b, max(width/2, 0.1)))
+	}
+}
+
 // free tells whether a convex outline lies on the drawing and over nothing
 // that is taken.
 func (l *labels) free(o []sheet.Pt) bool {
 	if !l.bounds.holds(o) {
 		return false
 	}
-	return !overAny(l.taken, o) && !overAny(l.ruled, o)
+	return !overAny(l.taken, o) && !overAny(l.ruled, o) && !overAny(l.drawn, o)
 }
 
 func overAny(all [][]sheet.Pt, o []sheet.Pt) bool {
+	lo, hi := bounds(o)
 	for _, t := range all {
+		if a, b := bounds(t); b.X <= lo.X || hi.X <= a.X || b.Y <= lo.Y || hi.Y <= a.Y {
+			continue
+		}
 		if sheet.Overlap(t, o) {
 			return true
 		}

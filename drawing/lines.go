@@ -7,6 +7,7 @@ import (
 	"strake/plane"
 	"strake/setout"
 	"strake/sheet"
+	"strake/tape"
 	"strake/words"
 )
 
@@ -21,10 +22,21 @@ func Lines(p plan.Plan) sheet.Sheet {
 	d.drawStays()
 	d.drawEdges()
 	lines, _ := setout.Lines(p)
+	doors := setout.DoorLines(p)
+	for _, l := range lines {
+		d.drawSnapped(d.where(l.Left.Place()), d.where(l.Right.Place()))
+	}
+	for _, l := range doors {
+		at := l.Places()
+		d.drawSnapped(d.where(at[0]), d.where(at[1]))
+	}
 	d.tapedFrom(lines)
 	d.nameCorners() // before the marks, which are taped from them
 	for _, l := range lines {
-		d.snapLine(l)
+		d.nameSnapped(l)
+	}
+	for _, l := range doors {
+		d.nameDoorLine(l)
 	}
 	d.nameStays()
 	d.linesColumn()
@@ -34,10 +46,18 @@ func Lines(p plan.Plan) sheet.Sheet {
 	return s
 }
 
-// snapLine draws one line and writes its row and its two marks along it.
-func (d *draw) snapLine(l setout.Line) {
-	a, b := d.at(d.p.Aligned.Dir.ToRow(l.Left.Place())), d.at(d.p.Aligned.Dir.ToRow(l.Right.Place()))
+// where is a place of the floor plan on the page.
+func (d *draw) where(at plane.XY) sheet.Pt { return d.at(d.p.Aligned.Dir.ToRow(at)) }
+
+// drawSnapped draws a line to snap.
+func (d *draw) drawSnapped(a, b sheet.Pt) {
 	d.lines = append(d.lines, sheet.Polyline{Points: []sheet.Pt{a, b}, Pen: chain})
+	d.labels.line(a, b, 0)
+}
+
+// nameSnapped writes a line's row and its two marks along it.
+func (d *draw) nameSnapped(l setout.Line) {
+	a, b := d.where(l.Left.Place()), d.where(l.Right.Place())
 	u := unit(b.Sub(a))
 	turn := 0.0
 	if u.Y*u.Y > u.X*u.X {
@@ -47,28 +67,99 @@ func (d *draw) snapLine(l setout.Line) {
 			l.Left, l.Right = l.Right, l.Left
 		}
 	}
-	write := func(s string, at sheet.Pt, anchor sheet.Anchor) { // above the line, else below it, else farther in
-		in := u
-		if anchor == sheet.End {
-			in = u.Times(-1)
-		}
-		var places []sheet.Text
-		for _, along := range []float64{0, 8, 16, 24} {
-			for _, off := range []float64{1.2, -1.2 - 0.8*tiny} {
-				places = append(places, sheet.Text{Text: s, At: at.Add(in.Times(along)).Add(up(turn).Times(off)), Size: tiny, Anchor: anchor, Turn: turn})
-			}
-		}
-		if t, ok := d.labels.first(places, nil); ok {
-			d.onWhite(t)
-		}
-	}
-	write(fmt.Sprintf("%s from %s", d.say.Rip(l.Left.At), l.Left.From.Short), a.Add(u.Times(2)), sheet.Start)
-	write(fmt.Sprintf("%s from %s", d.say.Rip(l.Right.At), l.Right.From.Short), b.Sub(u.Times(2)), sheet.End)
+	d.writeAlong(fmt.Sprintf("%s from %s", d.say.Rip(l.Left.At), l.Left.From.Short), a, u, turn, sheet.Start)
+	d.writeAlong(fmt.Sprintf("%s from %s", d.say.Rip(l.Right.At), l.Right.From.Short), b, u, turn, sheet.End)
 	name := "row " + words.RowPart(l.Row, l.Part)
 	if l.Start {
 		name += ", start"
 	}
-	write(name, between(a, b, 0.5), sheet.Middle)
+	d.writeAlong(name, between(a, b, 0.5), u, turn, sheet.Middle)
+}
+
+// writeAlong writes beside a line that runs along u, which is read at a turn:
+// above it at one of its ends or at its middle, else below it, else farther along;
+// where a line is too short for that beyond its end, off the floor.
+func (d *draw) writeAlong(s string, at, u sheet.Pt, turn float64, anchor sheet.Anchor) {
+	in, back := u, sheet.End
+	if anchor == sheet.End {
+		in, back = u.Times(-1), sheet.Start
+	}
+	var inside, beyond []sheet.Text
+	put := func(all *[]sheet.Text, along, off float64, a sheet.Anchor) {
+		*all = append(*all, sheet.Text{Text: s, At: at.Add(in.Times(along)).Add(up(turn).Times(off)), Size: tiny, Anchor: a, Turn: turn})
+	}
+	for _, along := range []float64{2, 4, 6, 8, 12, 16, 20, 24, 30, 36, 44} {
+		for _, off := range []float64{1.2, -1.2 - 0.8*tiny} {
+			if anchor == sheet.Middle {
+				put(&inside, along-2, off, anchor)
+				put(&inside, 2-along, off, anchor)
+				continue
+			}
+			put(&inside, along, off, anchor)
+		}
+	}
+	for _, along := range []float64{-2.5, -4, -6, -9, -12, -16} {
+		for _, off := range []float64{-0.36 * tiny, 1.6, -1.6 - 0.8*tiny, 4, -5} {
+			if anchor == sheet.Middle {
+				put(&beyond, 10-6*along, off, sheet.Start)
+				put(&beyond, 6*along-10, off, sheet.End)
+				continue
+			}
+			put(&beyond, along, off, back)
+		}
+	}
+	t, ok := d.labels.first(inside, d.offStays)
+	if !ok {
+		t, ok = d.labels.first(beyond, func(t sheet.Text) bool { return d.offStays(t) && clearOf(d.bare, outline(t)) })
+	}
+	if ok {
+		d.onWhite(t)
+	}
+}
+
+// offStays tells whether a text covers nothing that stays.
+func (d *draw) offStays(t sheet.Text) bool {
+	for _, s := range d.p.Floor.Stays {
+		if !clearOf([][]sheet.Pt{d.ring(toRow(d.p, s.Corners))}, outline(t)) {
+			return false
+		}
+	}
+	return true
+}
+
+// nameDoorLine writes beside a line through a doorway, or past it, what carries it.
+func (d *draw) nameDoorLine(l setout.DoorLine) {
+	at := l.Places()
+	a, b := d.where(at[0]), d.where(at[1])
+	s := fmt.Sprintf("row %d: %s from jamb at %s", l.Row, d.say.Rip(l.Near), l.From)
+	if l.Along {
+		s = fmt.Sprintf("row %d: %s", l.Row, deep(l.Depth, d.say))
+	}
+	mid := between(a, b, 0.5)
+	var texts []sheet.Text
+	for _, off := range []float64{1.2, 3, 5, 8, 11, 15} {
+		for _, side := range []float64{0, 6, -6, 12, -12, 18, -18} {
+			texts = append(texts, sheet.Text{Text: s, At: mid.Add(sheet.Pt{X: side, Y: -off}), Size: tiny, Anchor: sheet.Middle},
+				sheet.Text{Text: s, At: mid.Add(sheet.Pt{X: side, Y: off + 0.8*tiny}), Size: tiny, Anchor: sheet.Middle})
+		}
+	}
+	if t, ok := d.labels.first(texts, d.offStays); ok {
+		d.onWhite(t)
+	}
+}
+
+// deep is how far a line lies in an opening, at one jamb and at the other.
+func deep(depth [2]tape.Length, say words.Lengths) string {
+	one := func(d tape.Length) string {
+		if d < 0 {
+			return say.Rip(-d) + " before the face"
+		}
+		return say.Rip(d) + " in from the face"
+	}
+	if a, b := one(depth[0]), one(depth[1]); a != b {
+		return a + ", " + b
+	}
+	return one(depth[0])
 }
 
 // dotSize is half the width of the dot at a place to tape from, mm.
@@ -87,6 +178,7 @@ func (d *draw) tapedFrom(lines []setout.Line) {
 			c := d.at(d.p.Aligned.Dir.ToRow(m.From.Place()))
 			dot := []sheet.Pt{{X: c.X - dotSize, Y: c.Y}, {X: c.X, Y: c.Y - dotSize}, {X: c.X + dotSize, Y: c.Y}, {X: c.X, Y: c.Y + dotSize}}
 			d.lines = append(d.lines, sheet.Polygon{Rings: [][]sheet.Pt{dot}, Fill: sheet.Black})
+			d.labels.reserve(dot)
 		}
 	}
 }
@@ -99,7 +191,7 @@ func (d *draw) linesColumn() {
 	s.para(d.p.Job.Name, title, 0)
 	s.para("Lines to snap", middling, 0)
 	s.heading("How to use it")
-	s.para("Each line is the front edge of a row, without its tongue. Tape both marks from the corners named, along the wall; a dot is the jamb, or the corner of what stays, that a mark beside it is taped from. lines.txt says which, and from where across the room each mark is checked.", small, 0)
+	s.para("Each line is the front edge of a row, without its tongue. Tape both marks from the corners named, along the wall; a dot is the jamb, or the corner of what stays, that a mark beside it is taped from. At a doorway stands how far from the jamb, or how deep from the face of the wall, the row goes through. lines.txt says which place is meant, and from where across the room each mark is checked.", small, 0)
 	if l, ok := words.Line(d.p); ok {
 		s.heading("First")
 		s.para(words.LineText(l, d.say), small, 0)

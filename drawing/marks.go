@@ -12,8 +12,8 @@ import (
 // drawTop writes which wall is at the top of the sheet.
 func (d *draw) drawTop() {
 	s := "Seen from above."
-	if w := words.TopWall(d.p); w != "" {
-		s += " Wall " + w + " is at the top of the sheet."
+	if top := words.Top(d.p); top != "" {
+		s += " " + top
 	}
 	y := d.area.a.Y + 5
 	if d.p.Lay.Example {

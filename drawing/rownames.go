@@ -9,6 +9,9 @@ import (
 	"strake/words"
 )
 
+// leader is the line from a row's name to the row.
+var leader = sheet.Pen{Width: 0.12, Ink: sheet.Dark}
+
 // nameRows numbers every run at its left end, and writes the widths of a
 // ripped one there and at its right end.
 func (d *draw) nameRows() {
@@ -30,12 +33,14 @@ func (d *draw) nameTurned(r lay.Run) {
 	if d.on(d.p.Job.Boards.NarrowestPitch()) > 1.3*small {
 		size = small
 	}
-	for _, end := range []struct{ at, in sheet.Pt }{{b, along.Times(-1)}, {a, along}} {
-		for k := 2.5; k < 14; k += 1.5 {
-			t := sheet.Text{Text: words.Row(r), At: end.at.Add(end.in.Times(k)).Sub(up(turn).Times(0.36 * size)), Size: size, Anchor: sheet.Middle, Turn: turn, Bold: true}
-			if _, ok := d.labels.first([]sheet.Text{t}, nil); ok {
-				d.onWhite(t)
-				return
+	for _, size := range []float64{size, tiny, least} {
+		for _, end := range []struct{ at, in sheet.Pt }{{b, along.Times(-1)}, {a, along}} {
+			for k := 2.5; k < max(14, length(b.Sub(a))/2); k += 0.5 {
+				t := sheet.Text{Text: words.Row(r), At: end.at.Add(end.in.Times(k)).Sub(up(turn).Times(0.36 * size)), Size: size, Anchor: sheet.Middle, Turn: turn, Bold: true}
+				if _, ok := d.labels.first([]sheet.Text{t}, nil); ok {
+					d.onWhite(t)
+					return
+				}
 			}
 		}
 	}
@@ -45,7 +50,7 @@ func (d *draw) nameRow(r lay.Run) {
 	left, right := d.endsOf(r)
 	name := words.Row(r)
 	a, b, ripped := d.ripWidths(r)
-	for col := range 3 {
+	for col := range 7 {
 		if !d.rowAt(d.rowText(name, left.X-2.2-6*float64(col), left.Y, sheet.End), left) {
 			continue
 		}
@@ -55,7 +60,7 @@ func (d *draw) nameRow(r lay.Run) {
 		}
 		return
 	}
-	for col := range 3 {
+	for col := range 7 {
 		if !d.rowAt(d.rowText(name, right.X+2.2+6*float64(col), right.Y, sheet.Start), right) {
 			continue
 		}
@@ -111,7 +116,7 @@ func ripText(s string, x, y float64, a sheet.Anchor) sheet.Text {
 // rowAt writes a row's name off the floor, with a line from there to the row
 // when it does not stand beside it.
 func (d *draw) rowAt(t sheet.Text, row sheet.Pt) bool {
-	if _, ok := d.labels.first([]sheet.Text{t}, func(t sheet.Text) bool { return clearOf(d.bare, outline(t)) }); !ok {
+	if _, ok := d.labels.first([]sheet.Text{t}, func(t sheet.Text) bool { return clearOf(d.bare, outline(t)) && d.nextTo(t, row) }); !ok {
 		return false
 	}
 	d.onWhite(t)
@@ -120,7 +125,28 @@ func (d *draw) rowAt(t sheet.Text, row sheet.Pt) bool {
 		if far > 0 {
 			x = t.At.X - 0.6
 		}
-		d.lines = append(d.lines, sheet.Polyline{Points: []sheet.Pt{{X: x, Y: row.Y}, row}, Pen: hair})
+		d.lines = append(d.lines, sheet.Polyline{Points: []sheet.Pt{{X: x, Y: row.Y}, row}, Pen: leader})
+		d.labels.line(sheet.Pt{X: x, Y: row.Y}, row, 0)
+	}
+	return true
+}
+
+// gapAtEnd is how far from a row's end its name may have floor on the way, mm:
+// the gap there is drawn as floor.
+const gapAtEnd = 1.2
+
+// nextTo tells whether a text beside a row's end has no boards on the way to the
+// row, and where it has a line to it no other writing.
+func (d *draw) nextTo(t sheet.Text, row sheet.Pt) bool {
+	edge := t.At.X
+	for x := min(edge, row.X); x <= max(edge, row.X); x += 0.4 {
+		q := sheet.Pt{X: x, Y: row.Y}
+		if length(row.Sub(q)) > gapAtEnd && inside(d.bare, q) {
+			return false
+		}
+	}
+	if far := edge - row.X; t.Bold && (far > 4 || far < -4) { // there it has a line
+		return !overAny(d.labels.taken, strip(row, sheet.Pt{X: edge, Y: row.Y}, 0.05))
 	}
 	return true
 }
@@ -128,12 +154,14 @@ func (d *draw) rowAt(t sheet.Text, row sheet.Pt) bool {
 // rowInside writes a row's name on its boards, in the first place from the
 // left that is free.
 func (d *draw) rowInside(name string, left, right sheet.Pt) {
-	for x := left.X + 1; x < right.X; x += 1.5 {
-		t := d.rowText(name, x, left.Y, sheet.Start)
-		t.Size, t.At.Y = min(small, t.Size), left.Y+0.36*min(small, t.Size)
-		if _, ok := d.labels.first([]sheet.Text{t}, nil); ok {
-			d.text = append(d.text, sheet.Polygon{Rings: [][]sheet.Pt{grown(t, 0.35)}, Fill: sheet.White, Pen: thin}, t)
-			return
+	for _, size := range []float64{min(small, d.rowText(name, 0, 0, 0).Size), tiny, least} {
+		for x := left.X + 0.5; x < right.X; x += 0.5 {
+			t := d.rowText(name, x, left.Y, sheet.Start)
+			t.Size, t.At.Y = size, left.Y+0.36*size
+			if t, ok := d.labels.first([]sheet.Text{t}, nil); ok {
+				d.text = append(d.text, sheet.Polygon{Rings: [][]sheet.Pt{grown(t, 0.35)}, Fill: sheet.White, Pen: thin}, t)
+				return
+			}
 		}
 	}
 }

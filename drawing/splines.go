@@ -17,31 +17,46 @@ var (
 // drawSplines draws each stretch where groove meets groove, heavy and dashed,
 // names it, and points an arrow the way the tongues lead in what lies behind.
 func (d *draw) drawSplines() {
-	for _, f := range d.p.AllFields() {
-		d.along = f.Layout.Dir
-		d.drawSplinesOf(f.Layout.Splines)
-	}
+	d.drawSeams()
 	for _, r := range d.p.Lay.Runs {
 		if words.Turned(d.p, r) && len(r.Pieces) > 0 {
 			d.inZone(r)
 			d.drawBackwards(r)
 		}
 	}
+	for _, f := range d.p.AllFields() {
+		d.along = f.Layout.Dir
+		d.drawSplinesOf(f.Layout.Splines)
+	}
+	for _, f := range d.p.AllFields() {
+		d.along = f.Layout.Dir
+		d.nameSplines(f.Layout.Splines)
+	}
 	d.along = plane.Dir{}
-	d.drawSeams()
 }
 
 func (d *draw) drawSplinesOf(ss []row.SplineLine) {
 	for _, s := range ss {
 		a, b := d.at(plane.P(s.Along.From, s.Y)), d.at(plane.P(s.Along.To, s.Y))
 		d.lines = append(d.lines, sheet.Polyline{Points: []sheet.Pt{a, b}, Pen: splinePen})
-		text := sheet.Text{Text: "spline " + d.say.Of(s.Along.Len()), Size: small, Anchor: sheet.Middle}
+		d.labels.line(a, b, splinePen.Width)
+	}
+}
+
+// nameSplines writes the length of each spline beside it, off the joints.
+func (d *draw) nameSplines(ss []row.SplineLine) {
+	turn := d.turnOf()
+	for _, s := range ss {
+		a, b := d.at(plane.P(s.Along.From, s.Y)), d.at(plane.P(s.Along.To, s.Y))
+		text := sheet.Text{Text: "spline " + d.say.Of(s.Along.Len()), Size: small, Anchor: sheet.Middle, Turn: turn}
 		var tries []sheet.Text
-		for _, dy := range []float64{3.4, -1.4, 5.5, -3.5} {
-			for _, k := range []float64{0.5, 0.3, 0.7} {
-				t := text
-				t.At = sheet.Pt{X: a.X + (b.X-a.X)*k, Y: a.Y + dy}
-				tries = append(tries, t)
+		for _, size := range []float64{small, tiny} {
+			for _, dy := range []float64{3.4, -1.4, 5.5, -3.5} {
+				for _, k := range []float64{0.5, 0.3, 0.7, 0.4, 0.6, 0.15, 0.85} {
+					t := text
+					t.Size, t.At = size, between(a, b, k).Add(up(turn).Times(-dy))
+					tries = append(tries, t)
+				}
 			}
 		}
 		if t, ok := d.labels.first(tries, nil); ok {
@@ -57,6 +72,7 @@ func (d *draw) drawSeams() {
 		for _, e := range f.Part.Edges {
 			if e.Kind == floor.Meeting {
 				d.lines = append(d.lines, sheet.Polyline{Points: []sheet.Pt{d.at(e.From), d.at(e.To)}, Pen: seamPen})
+				d.labels.line(d.at(e.From), d.at(e.To), seamPen.Width)
 			}
 		}
 	}
@@ -77,4 +93,5 @@ func (d *draw) drawBackwards(r lay.Run) {
 	neck := tip.Sub(down.Times(1.6 * wing))
 	d.lines = append(d.lines, sheet.Polyline{Points: []sheet.Pt{top, tip}, Pen: thin},
 		sheet.Polygon{Rings: [][]sheet.Pt{{tip, neck.Add(in.Times(wing)), neck.Sub(in.Times(wing))}}, Fill: sheet.Black})
+	d.labels.reserve(strip(top, tip, wing))
 }

@@ -16,6 +16,7 @@ const (
 	middling = 3.0
 	small    = 2.5
 	tiny     = 2.1
+	least    = 1.8 // where nothing larger goes in
 	margin   = 8.0
 	panel    = 80.0
 )

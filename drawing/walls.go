@@ -67,6 +67,10 @@ func cornerTexts(name string, ring []sheet.Pt, i int) []sheet.Text {
 	put(large, []float64{4.5, 6.5, 9, 12}, away, a, b)
 	put(middling, []float64{3, 4}, away, a, b)
 	put(middling, []float64{-4, -5, -7, -9}, away)
+	along, back := unit(ring[(i+1)%n].Sub(c)), unit(ring[(i+n-1)%n].Sub(c))
+	side := []sheet.Pt{away, unit(away.Sub(along.Times(0.8))), unit(away.Sub(back.Times(0.8)))}
+	put(small, []float64{2.4, 3, 4, 5, 6.5, -2.6, -3.2, -4, -5, -6, -7, -8, -9, -10, -12}, side...)
+	put(least, []float64{1.9, 2.4, 3, -2.4, -3, -4, -5, -6, -7, -8, -9}, side...)
 	return out
 }
 
@@ -101,6 +105,9 @@ func (d *draw) dimension() {
 		d.dimensionWall(w)
 	}
 }
+
+// strokeSize is half the length of the stroke at the end of a dimension line, mm.
+const strokeSize = 1.3
 
 // levels are how far from a wall its dimension line may lie, mm.
 var levels = []float64{9, 12, 15, 18, 21, 24, 27, 30, 33}
@@ -139,6 +146,9 @@ func (d *draw) dimensionAt(a, b sheet.Pt, off float64, long, gap string) bool {
 	p, q := a.Add(out.Times(off)), b.Add(out.Times(off))
 	mid, head := between(p, q, 0.5), up(turn)
 	t := sheet.Text{Text: long, At: mid.Add(head.Times(1)), Size: middling, Anchor: sheet.Middle, Turn: turn}
+	if t.Width() > length(q.Sub(p))-4 { // over the strokes at its ends
+		t.At = mid.Add(head.Times(1.9))
+	}
 	g := sheet.Text{Text: gap, At: mid.Sub(head.Times(0.9 + 0.8*tiny)), Size: tiny, Anchor: sheet.Middle, Turn: turn}
 	line, words := strip(p, q, 0.8), []sheet.Text{t}
 	if gap != "" {
@@ -146,6 +156,11 @@ func (d *draw) dimensionAt(a, b sheet.Pt, off float64, long, gap string) bool {
 	}
 	if !d.labels.freeLine(line) || !clearOf(d.bare, line) {
 		return false
+	}
+	for _, e := range []sheet.Pt{p, q} {
+		if !d.labels.free(disc(e, strokeSize+0.2)) {
+			return false
+		}
 	}
 	for _, t := range words {
 		if o := outline(t); !d.labels.free(o) || !clearOf(d.bare, o) {
@@ -176,10 +191,11 @@ func (d *draw) dimensionLine(a, b, p, q, out sheet.Pt) {
 		d.lines = append(d.lines, sheet.Polyline{Points: []sheet.Pt{from, to}, Pen: pen})
 	}
 	line(p, q, thin)
-	stroke := unit(unit(q.Sub(p)).Add(out)).Times(1.3)
+	stroke := unit(unit(q.Sub(p)).Add(out)).Times(strokeSize)
 	for _, e := range [][2]sheet.Pt{{a, p}, {b, q}} {
 		line(e[0].Add(out.Times(1.5)), e[1].Add(out.Times(1.5)), hair)
 		line(e[1].Sub(stroke), e[1].Add(stroke), sheet.Pen{Width: 0.4, Ink: sheet.Black})
+		d.labels.line(e[1].Sub(stroke), e[1].Add(stroke), 0.4)
 	}
 }
 
@@ -188,10 +204,12 @@ func (d *draw) dimensionLine(a, b, p, q, out sheet.Pt) {
 func (d *draw) dimensionInside(a, b sheet.Pt, long string) {
 	out, turn := outward(a, b), reading(a, b)
 	var texts []sheet.Text
-	for _, off := range []float64{-4, -8, -12} {
-		for _, part := range []float64{0.25, 0.75, 0.5} {
-			at := between(a, b, part).Add(out.Times(off)).Sub(up(turn).Times(0.36 * small))
-			texts = append(texts, sheet.Text{Text: long, At: at, Size: small, Anchor: sheet.Middle, Turn: turn})
+	for _, size := range []float64{small, tiny, least} {
+		for _, off := range []float64{-4, -6, -8, -10, -12, -15, -18, -22} {
+			for _, part := range []float64{0.25, 0.75, 0.5, 0.15, 0.35, 0.65, 0.85, 0.1, 0.9} {
+				at := between(a, b, part).Add(out.Times(off)).Sub(up(turn).Times(0.36 * size))
+				texts = append(texts, sheet.Text{Text: long, At: at, Size: size, Anchor: sheet.Middle, Turn: turn})
+			}
 		}
 	}
 	if t, ok := d.labels.first(texts, nil); ok {

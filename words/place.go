@@ -47,17 +47,38 @@ func wallName(rooms []room.Room, a, b string) string {
 }
 
 // TopWall is the wall at the top of a sheet on which the rows lie level and Y
-// runs up: the longest, along the sheet, of those that face up. "" for none.
+// runs up: the longest, along the sheet, of those that face up and lie within 20
+// degrees of level. "" for none.
 func TopWall(p plan.Plan) string {
 	best, name := tape.Length(0), ""
 	for _, w := range Walls(p) {
 		// The room lies on the left: a wall run leftwards has it below.
 		along, up := w.From.X-w.To.X, (w.To.Y - w.From.Y).Abs()
-		if along > best && along >= up {
+		if along > best && float64(along)*0.364 >= float64(up) {
 			best, name = along, w.Name
 		}
 	}
 	return name
+}
+
+// Top says what is at the top of such a sheet: its wall, or where none lies
+// level the corner; "" for no room.
+func Top(p plan.Plan) string {
+	if w := TopWall(p); w != "" {
+		return "Wall " + w + " is at the top of the sheet."
+	}
+	name, high := "", tape.Length(0)
+	for _, r := range p.Floor.Rooms {
+		for i, c := range r.Corners {
+			if y := p.Aligned.Dir.ToRow(c).Y; name == "" || y > high {
+				name, high = r.Names[i], y
+			}
+		}
+	}
+	if name == "" {
+		return ""
+	}
+	return "Corner " + name + " is at the top of the sheet."
 }
 
 // Corner is the name of the room corner at q in the row frame, "" when there

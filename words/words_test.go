@@ -1,6 +1,7 @@
 package words
 
 import (
+	"math"
 	"strings"
 	"testing"
 
@@ -102,6 +103,10 @@ func TestTopWall(t *testing.T) {
 	p.Aligned.Dir = plane.Dir{X: 0, Y: 1}
 	if got := TopWall(p); got != "F-A" {
 		t.Errorf("with the rows from A to F that wall is on top, not %s", got)
+	}
+	p.Aligned.Dir = plane.Dir{X: math.Sqrt2 / 2, Y: math.Sqrt2 / 2}
+	if w, got := TopWall(p), Top(p); w != "" || got != "Corner F is at the top of the sheet." {
+		t.Errorf("turned by 45 degrees no wall is at the top: %q, %q", w, got)
 	}
 	p.Floor.Rooms = nil
 	if got := TopWall(p); got != "" {
