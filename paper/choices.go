@@ -16,6 +16,7 @@ func Choices(w io.Writer, c plan.Choices) error {
 	var b strings.Builder
 	b.WriteString(head(c.Job.Name, "ways to lay the rows", false))
 	say := words.In(c.Job.Unit)
+	sideBySide(&b, c, say)
 	for i, k := range c.Candidates {
 		title := fmt.Sprintf("%d  Rows %s", i+1, k.Name)
 		if i == 0 {
@@ -42,6 +43,8 @@ func choiceLines(k row.Candidate, say words.Lengths, u tape.Unit) []string {
 	out := []string{fmt.Sprintf("%d rows, %d runs; %s across the boards", s.Rows, s.Runs, style.Of(s.AcrossWidth))}
 	if s.Spline > 0 {
 		out = append(out, fmt.Sprintf("%s of spline: beyond it boards are turned and laid backwards", style.Of(s.Spline)))
+	} else {
+		out = append(out, "no spline")
 	}
 	if s.Starts > 1 {
 		out = append(out, fmt.Sprintf("%d first rows, each set to a line carried from the start line", s.Starts))
@@ -62,9 +65,11 @@ func choiceLines(k row.Candidate, say words.Lengths, u tape.Unit) []string {
 	}
 	if s.Notched > 0 {
 		out = append(out, counted(s.Notched, "run")+" with a notch or a jog")
+	} else {
+		out = append(out, "no notched boards")
 	}
 	if len(s.Through) > 0 {
-		out = append(out, "rows run through doorway "+strings.Join(s.Through, ", "))
+		out = append(out, "rows run on through "+named("doorway", s.Through))
 	}
 	switch {
 	case s.Breaks != "":
@@ -73,13 +78,15 @@ func choiceLines(k row.Candidate, say words.Lengths, u tape.Unit) []string {
 		out = append(out, "continuous from "+s.From+", as wished")
 	}
 	if len(s.Changes) > 0 {
-		out = append(out, "rows turn, or a header lies, in doorway "+strings.Join(s.Changes, ", "))
+		out = append(out, "rows turn, or a header lies, in "+named("doorway", s.Changes))
 	}
 	if s.Transitions > 0 {
 		out = append(out, fmt.Sprintf("ends at another floor or a stair in %s: a transition, a flush joint or a nosing each", counted(s.Transitions, "doorway")))
+	} else {
+		out = append(out, "no transition to another floor")
 	}
 	if len(s.Beside) > 0 {
-		out = append(out, "rows pass doorway "+strings.Join(s.Beside, ", ")+" side by side: short boards across the opening")
+		out = append(out, "rows pass "+named("doorway", s.Beside)+" side by side: short boards across the opening")
 	}
 	switch s.Joists {
 	case row.AlongJoists:
@@ -90,6 +97,78 @@ func choiceLines(k row.Candidate, say words.Lengths, u tape.Unit) []string {
 		out = append(out, string(s.Joists))
 	}
 	return append(out, counted(s.ByHand, "run")+" fastened by hand, in whole or in part")
+}
+
+// named is a noun with the names it stands for: doorway "hall door"; doorways
+// "closet doorway" and "hall door".
+func named(noun string, names []string) string {
+	out := ""
+	for i, n := range names {
+		switch {
+		case i > 0 && i == len(names)-1:
+			out += " and "
+		case i > 0:
+			out += ", "
+		}
+		out += `"` + n + `"`
+	}
+	if len(names) != 1 {
+		noun += "s"
+	}
+	return noun + " " + out
+}
+
+// sideBySide is the table of what tells the candidates apart.
+func sideBySide(b *strings.Builder, c plan.Choices, say words.Lengths) {
+	if len(c.Candidates) < 2 {
+		return
+	}
+	style := tape.Paper(c.Job.Unit)
+	line := func(name string, of func(i int, k row.Candidate) string) {
+		fmt.Fprintf(b, "%-30s", name)
+		for i, k := range c.Candidates {
+			fmt.Fprintf(b, " %13s", of(i, k))
+		}
+		b.WriteString("\n")
+	}
+	number := func(n int) string {
+		if n == 0 {
+			return "-"
+		}
+		return fmt.Sprint(n)
+	}
+	long := func(l tape.Length) string {
+		if l == 0 {
+			return "-"
+		}
+		return style.Of(l)
+	}
+	line("", func(i int, _ row.Candidate) string { return fmt.Sprint(i + 1) })
+	line("narrowest rip", func(_ int, k row.Candidate) string {
+		if k.Score.Closing == 0 {
+			return "none closes"
+		}
+		return say.Rip(k.Score.Narrowest)
+	})
+	line("rips in all", func(_ int, k row.Candidate) string { return long(k.Score.Ripped) })
+	line("tapers that will be seen", func(_ int, k row.Candidate) string {
+		n := 0
+		for _, t := range k.Score.Tapers {
+			if t.Shown {
+				n++
+			}
+		}
+		return number(n)
+	})
+	line("spline", func(_ int, k row.Candidate) string { return long(k.Score.Spline) })
+	line("first rows set to a line", func(_ int, k row.Candidate) string { return fmt.Sprint(max(1, k.Score.Starts)) })
+	line("runs with a notch or a jog", func(_ int, k row.Candidate) string { return number(k.Score.Notched) })
+	line("runs fastened by hand", func(_ int, k row.Candidate) string { return number(k.Score.ByHand) })
+	line("doorways run through", func(_ int, k row.Candidate) string { return number(len(k.Score.Through)) })
+	line("joists", func(_ int, k row.Candidate) string {
+		return map[row.Joists]string{row.AlongJoists: "along", row.AcrossJoists: "across", row.JoistsUnknown: "not known"}[k.Score.Joists]
+	})
+	b.WriteString("\n")
 }
 
 // taperLine is a taper, whether it will be seen, and how its row is sawn.
@@ -126,10 +205,27 @@ func counted(n int, noun string) string {
 func shiftTable(b *strings.Builder, c plan.Choices, say words.Lengths) {
 	line, wider := say.Rip(tape.Eighth), "0.5 mm"
 	fmt.Fprintf(b, "What a slip would do to the rips of 1\n")
+	if len(c.Shifts) == 0 {
+		b.WriteString("    No row closes along a wall: there is no rip to change.\n\n")
+		return
+	}
 	fmt.Fprintf(b, "    %-34s %10s  %22s  %24s\n", "", "planned", "start line ± "+line, "every row ± "+wider)
+	jumps := false
+	done := map[string]bool{}
 	for _, s := range c.Shifts {
-		fmt.Fprintf(b, "    %-34s %10s  %10s %11s  %11s %12s\n", fmt.Sprintf("row %d at %s", s.Row, s.Edge), say.Rip(s.Rip),
+		l := fmt.Sprintf("    %-34s %10s  %10s %11s  %11s %12s\n", fmt.Sprintf("row %d at %s", s.Row, s.Edge), say.Rip(s.Rip),
 			say.Rip(s.LineIn), say.Rip(s.LineOut), say.Rip(s.WiderRows), say.Rip(s.NarrowerRows))
+		if done[l] { // another stretch of the same wall, alike
+			continue
+		}
+		done[l] = true
+		b.WriteString(l)
+		for _, v := range []tape.Length{s.LineIn, s.LineOut, s.WiderRows, s.NarrowerRows} {
+			jumps = jumps || (v-s.Rip).Abs() > s.Rip/2 && v < tape.Inch
+		}
+	}
+	if jumps {
+		wrap(b, "Where a figure drops to a sliver the row planned there would come out as a whole board, and one more row, so narrow, would be needed beyond it. A wall that stands twice has two stretches with rips of their own, as beside a doorway.", "    ", "    ")
 	}
 	b.WriteString("\n")
 }
