@@ -158,7 +158,7 @@ func (d *draw) dimensionAt(a, b sheet.Pt, off float64, long, gap string) bool {
 		return false
 	}
 	for _, e := range []sheet.Pt{p, q} {
-		if !d.labels.free(disc(e, strokeSize+0.2)) {
+		if overAny(d.labels.taken, disc(e, strokeSize+0.2)) { // a stroke may stand on a wall in line with it
 			return false
 		}
 	}
