@@ -1,7 +1,7 @@
-// Package examples holds three jobs at an invented place, the landing at
+// Package examples holds four jobs at an invented place, the landing at
 // Sandlin Quay, to read, run and change: one rectangle in millimetres, one
-// L-shaped parlour out of square with a closet and a hearth, and two rooms
-// joined by a doorway.
+// L-shaped parlour out of square with a closet and a hearth, two rooms joined by
+// a doorway, and a kitchen with all that is looked at before the first board.
 package examples
 
 import (
@@ -20,7 +20,7 @@ type Example struct {
 
 // List is all examples, the plainest first.
 func List() []Example {
-	names := []string{"sail-loft.yaml", "ticket-office.yaml", "ferry-parlour.yaml"}
+	names := []string{"sail-loft.yaml", "ticket-office.yaml", "ferry-parlour.yaml", "keepers-kitchen.yaml"}
 	out := make([]Example, len(names))
 	for i, n := range names {
 		data, _ := Read(n)

@@ -15,7 +15,7 @@ import (
 )
 
 // The true shapes behind the readings of the examples, invented: corners in
-// inches for the two jobs in inches, in mm for the loft. The hearth, the
+// inches for the jobs in inches, in mm for the loft. The hearth, the
 // doorways and the marks are set out along walls, so they have no corners here.
 var truth = map[string]map[string][2]float64{
 	"sail-loft.yaml": {
@@ -25,6 +25,9 @@ var truth = map[string]map[string][2]float64{
 		"A": {0, 0}, "B": {216.4, 0.6}, "C": {217.0, 122.3}, "D": {131.2, 121.8}, "E": {130.9, 190.5}, "F": {-0.7, 189.8},
 		"K": {140.0, 126.4}, "L": {206.1, 126.8}, "M": {206.2, 152.1}, "N": {139.8, 151.7},
 	},
+	"keepers-kitchen.yaml": {
+		"A": {0, 0}, "B": {151.6, 0.4}, "C": {151.9, 123.5}, "D": {-0.5, 123.1},
+	},
 	"ticket-office.yaml": {
 		"P": {0, 0}, "Q": {148.3, 0.2}, "R": {148.0, 118.4}, "S": {0.4, 118.0},
 		"T": {-20.5, 123.6}, "U": {183.6, 124.1}, "V": {183.2, 255.0}, "W": {-20.9, 254.6},
@@ -33,9 +36,10 @@ var truth = map[string]map[string][2]float64{
 
 // markOf is the mark that the tape of each job was read to, and mm its unit.
 var markOf = map[string]struct{ mark, unit tape.Length }{
-	"sail-loft.yaml":     {tape.Millimetre, tape.Millimetre},
-	"ferry-parlour.yaml": {tape.Sixteenth, tape.Inch},
-	"ticket-office.yaml": {tape.Sixteenth, tape.Inch},
+	"sail-loft.yaml":       {tape.Millimetre, tape.Millimetre},
+	"ferry-parlour.yaml":   {tape.Sixteenth, tape.Inch},
+	"ticket-office.yaml":   {tape.Sixteenth, tape.Inch},
+	"keepers-kitchen.yaml": {tape.Sixteenth, tape.Inch},
 }
 
 func read(t *testing.T, name string) job.Job {
@@ -263,7 +267,7 @@ func TestParlourTally(t *testing.T) {
 	}
 }
 
-// The three examples differ in what is known about the lengths, and together
+// The first three examples differ in what is known about the lengths, and together
 // use every kind.
 func TestKindsOfKnowledge(t *testing.T) {
 	for name, want := range map[string]stock.Known{"sail-loft.yaml": stock.MixOnly, "ferry-parlour.yaml": stock.Tallied, "ticket-office.yaml": stock.OneSize} {

@@ -278,11 +278,11 @@ func (l heightLister) covers(p plan.Plan) {
 		what = "as the gap ranges allow it"
 	}
 	l.title("Base and shoe over the gap, " + what)
-	fmt.Fprintf(l.b, "  %-10s %10s %10s %10s %10s %10s %10s\n", "wall", "least", "greatest", "taper", "by winter", "cover", "laps")
+	fmt.Fprintf(l.b, "  %-10s %10s %10s %10s %10s %10s %10s\n", "wall", "least", "greatest", "varies by", "by winter", "cover", "laps")
 	for _, c := range l.s.Covered {
 		fmt.Fprintf(l.b, "  %-10s %10s %10s %10s %10s %10s %10s\n", c.Wall, l.say(c.Least), l.say(c.Greatest), l.say(c.Greatest-c.Least), l.say(c.Winter), l.say(c.Cover), l.say(c.Laps))
 	}
-	l.item("By winter: one board's movement at walls beside the rows, which shrinks towards its nails; along the boards wood hardly moves (common practice, no source). It is 0 where climate or species is not told.")
+	l.item("Varies by: beside rows that is the taper, at row ends how the boards came out. By winter: one board's movement at walls beside the rows, which shrinks towards its nails; along the boards wood hardly moves (common practice, no source). It is 0 where climate or species is not told.")
 }
 
 // verdicts are what to look at, all but go.

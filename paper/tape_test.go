@@ -388,8 +388,8 @@ func (f taped) under(s room.Stay, q plane.XY) bool {
 	a, b, c := f.stay(s, s.Wall[0], false), f.stay(s, s.Wall[1], false), f.stay(s, s.Wall[0], true)
 	u, v := b.Sub(a), c.Sub(a)
 	x, y := q.Sub(a).Dot(u)/u.Dot(u), q.Sub(a).Dot(v)/v.Dot(v)
-	const near = 0.01
-	return x > -near && x < 1+near && y > -near && y < 1+near
+	nx, ny := 1/u.Len(), 1/v.Len() // within a millimetre
+	return x > -nx && x < 1+nx && y > -ny && y < 1+ny
 }
 
 // set holds the distance of a row that is set from afar against the two fronts.

@@ -56,10 +56,10 @@ func (p Plan) lean() subfloor.Lean {
 // into, and what fasteners keep out of.
 func (p Plan) Nailing() fasten.Floor {
 	thick, _, known := subfloor.Nailing(subfloor.Fates(p.Job.Subfloor.Layers, p.Job.Subfloor.Built))
-	if !known {
-		thick = 0
+	if !known || thick == 0 {
+		return p.nailing(0)
 	}
-	return p.nailing(thick)
+	return p.nailing(thick + p.Job.Trim.Panel)
 }
 
 func (p Plan) nailing(base tape.Length) fasten.Floor {
@@ -80,7 +80,7 @@ func (p Plan) nailing(base tape.Length) fasten.Floor {
 	}
 	for _, k := range j.KeepFree {
 		if o := setOut(p.Built, k.Wall, k.From, k.At, k.Off, k.Width, k.Depth); o != nil {
-			f.Free = append(f.Free, fasten.Free{Name: k.Name, What: k.What, Outline: o, Margin: k.Margin, Depth: k.Below, Known: k.Known})
+			f.Free = append(f.Free, fasten.Free{Name: k.Name, What: k.What, Outline: o, Margin: k.Margin, Depth: k.Below + j.Trim.Panel, Known: k.Known})
 		}
 	}
 	return f

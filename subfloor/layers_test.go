@@ -127,3 +127,28 @@ func TestDo(t *testing.T) {
 		t.Error("taken off where nothing may be")
 	}
 }
+
+// What comes out is all that lies over the topmost layer that stays: its thickness
+// is known only where each of those has one and something is told to stay.
+func TestComesOut(t *testing.T) {
+	in := tape.Inch
+	ply := Layer{Plywood, 3 * in / 4}
+	for _, c := range []struct {
+		name   string
+		layers []Layer
+		want   tape.Length
+		known  bool
+	}{
+		{"nothing over it", []Layer{ply}, 0, true},
+		{"carpet and pad", []Layer{{Carpet, in / 2}, {Foam, 3 * in / 8}, ply}, 7 * in / 8, true},
+		{"plywood over particleboard comes out too", []Layer{{Plywood, in / 4}, {Particleboard, 5 * in / 8}, ply}, 7 * in / 8, true},
+		{"a thickness is missing", []Layer{{Carpet, 0}, ply}, 0, false},
+		{"a slab stays", []Layer{{Carpet, in / 2}, {Concrete, 0}}, in / 2, true},
+		{"nothing is told of what stays", []Layer{{Carpet, in / 2}}, in / 2, false},
+		{"nothing is told", nil, 0, false},
+	} {
+		if got, known := ComesOut(Fates(c.layers, 1990)); got != c.want || known != c.known {
+			t.Errorf("%s: %v, known %v", c.name, got, known)
+		}
+	}
+}

@@ -12,7 +12,7 @@ import (
 // Gap is what the boards leave at one wall.
 type Gap struct {
 	Wall     room.Wall
-	Least    tape.Length // the least and the greatest gap there: the taper is what they differ by
+	Least    tape.Length // the least and the greatest gap there; beside rows the taper is what they differ by
 	Greatest tape.Length
 	Beside   bool        // rows lie beside it, else they end at it
 	Cover    tape.Length // base and shoe
@@ -77,7 +77,7 @@ func (w work) gapWords(c Covered) string {
 		how = "as planned at most"
 	}
 	s := fmt.Sprintf("cover %s over a gap of %s %s", w.say(c.Cover), w.say(c.Greatest), how)
-	if t := c.Greatest - c.Least; w.f.Laid && w.say(t) != w.say(0) {
+	if t := c.Greatest - c.Least; w.f.Laid && c.Beside && w.say(t) != w.say(0) {
 		s += fmt.Sprintf(", %s of it taper", w.say(t))
 	}
 	if c.Winter > 0 {
