@@ -23,7 +23,12 @@ func (n *names) heights() {
 	}
 	for _, s := range t.Stairs {
 		if path := at("heights", "stairs", s.Name, "risers"); len(s.Risers) < 2 && !n.d.given(at(path, "1")) && n.d.given(path) {
-			n.d.failPath(path, "one riser is no flight to compare", "", "all risers of the flight, from the foot up")
+			n.d.failPath(path, "a flight that is compared has two risers at least", "", "all risers of the flight, from the foot up")
+		}
+	}
+	for _, a := range t.Appliances {
+		if path := at("heights", "appliances", a.Name, "stands_on"); a.Boards == trim.Under && n.d.given(path) {
+			n.d.failPath(path, "boards go under it, so it stands on them", "", "boards: front, where they end in front of it; or leave stands_on out")
 		}
 	}
 	seen := map[room.Wall]bool{}
@@ -51,10 +56,12 @@ func (n *names) opening(o trim.Opening) {
 			door, is = d, true
 		}
 	}
-	stays := false
+	stays, gap := false, false
 	for _, s := range n.j.Sketch.Stays {
 		all = append(all, s.Name)
-		stays = stays || s.Name == o.Name
+		if s.Name == o.Name {
+			stays, gap = true, s.Meets == room.MeetsGap
+		}
 	}
 	given := func(key string) bool { return n.d.given(at(path, key)) }
 	switch {
@@ -65,10 +72,20 @@ func (n *names) opening(o trim.Opening) {
 		n.d.failPath(path+keyOf, "“"+o.Name+"” is no doorway, and nothing that stays", o.Name, suggest(o.Name, all))
 	}
 	for _, key := range []string{"height", "layers", "covering"} {
-		if is && door.Beyond == room.BeyondRoom && given(key) {
-			n.d.failPath(at(path, key), "beyond this doorway lies another room of this floor, of the same height", "", "leaf, jambs or track alone; or beyond: transition at the doorway, where another floor lies there")
-			break
+		if !given(key) {
+			continue
 		}
+		switch {
+		case is && door.Beyond == room.BeyondRoom:
+			n.d.failPath(at(path, key), "beyond this doorway lies another room of this floor, of the same height", "", "leaf, jambs or track alone; or beyond: transition at the doorway, where another floor lies there")
+		case is && door.Beyond == room.BeyondStair:
+			n.d.failPath(at(path, key), "beyond this doorway lies a stair, which has risers", "", "leaf, jambs or track alone; the stair with its risers under heights, stairs")
+		case !is && gap:
+			n.d.failPath(at(path, key), "boards end before this with a gap under a cover, so its height meets nothing", o.Name, "only what is met flush or by a transition (meets: under stays)")
+		default:
+			continue
+		}
+		break
 	}
 	for _, key := range []string{"leaf", "jambs", "track"} {
 		if !is && stays && given(key) {

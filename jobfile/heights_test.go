@@ -25,6 +25,7 @@ doorways:
   nook door: {wall: C-D, from: D, at: 6, width: 28, thickness: 4-1/2, beyond: {wall: E-F, from: E, at: 6}}
 stays:
   hearth: {kind: hearth, wall: B-C, from: B, at: 40, width: 40, depth: 16}
+  vent: {kind: register, wall: D-A, from: D, at: 40, off: 6, width: 10, depth: 4, cover: 1}
 boards: {face: 5, thickness: 3/4, side_tongue: 1/4, lengths: {one: 48}}
 subfloor: {on: wood, built: 1990, layers: [{what: carpet, thickness: 1/2}, {what: plywood, thickness: 5/8}]}
 heights:
@@ -105,6 +106,9 @@ func TestMistakesInHeights(t *testing.T) {
 		{"covering: tile", "covering: tyle", "tyle", "“tyle” is not known", "tile"},
 		{"      track:", "      height: 1/2\n      track:", "1/2", "another room of this floor", "leaf, jambs or track"},
 		{"      covering: stone\n", "      covering: stone\n      jambs: {of: masonry}\n", "{of: masonry}", "no doorway, so it has no jambs", "hall door"},
+		{"    hearth:\n", "    vent: {height: 1/4}\n    hearth:\n", "1/4}", "its height meets nothing", "flush or by a transition"},
+		{"beyond: transition}", "beyond: stair}", "-1/8", "beyond this doorway lies a stair", "under heights, stairs"},
+		{"boards: front, stands_on", "boards: under, stands_on", "1/2}", "so it stands on them", "boards: front"},
 		{"      covering: stone\n", "      covering: stone\n      height: 1\n", "[{what: ceramic", "say the same thing twice", "one of the two"},
 		{"      track:", "      leaf: {of: glass, clear: 1}\n      track:", "{of: bifold", "a leaf or a track", "one of the two"},
 		{"of: hollow-core", "of: paper", "paper", "“paper” is not known", "hollow-core"},
@@ -112,7 +116,7 @@ func TestMistakesInHeights(t *testing.T) {
 		{"jambs: {of: wood, ", "jambs: {", "{fire_rated", "“of” is missing", "wood, steel, masonry"},
 		{"of: bifold", "of: folding", "folding", "is not known", "bifold, sliding"},
 		{"{what: backer, thickness: 1/2}", "{what: backer}", "{what: backer}", "“thickness” is missing", "a length"},
-		{"risers: [7-1/2, 7-9/16]", "risers: [7-1/2]", "[7-1/2]", "one riser is no flight", "all risers"},
+		{"risers: [7-1/2, 7-9/16]", "risers: [7-1/2]", "[7-1/2]", "two risers at least", "all risers"},
 		{"risers: [7-1/2, 7-9/16]", "risers: [7-1/2, 75]", "75", "out of range", "from"},
 		{"risers: [7-1/2, 7-9/16], ", "", "{head: yes", "“risers” is missing", "a list of lengths"},
 		{"boards: front", "boards: around", "around", "is not known", "under, front"},

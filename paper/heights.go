@@ -101,7 +101,11 @@ func (l heightLister) meetings() {
 		wrap(l.b, m.How, "    ", "      ")
 		wrap(l.b, "Gap: "+m.Gap, "    ", "      ")
 		if m.Wide > 0 && m.Strip != trim.None {
-			wrap(l.b, "Length of the strip: "+l.say(m.Wide)+" between the jambs, in one piece", "    ", "      ")
+			s := "Length of the strip: " + l.say(m.Wide) + " between the jambs, in one piece"
+			if m.Wide > trim.Sold {
+				s = "Length of the strip: " + l.say(m.Wide) + " between the jambs: longer than most are sold (" + l.say(trim.Sold) + "), so made to length, or joined where it shows least"
+			}
+			wrap(l.b, s, "    ", "      ")
 		}
 	}
 }

@@ -21,6 +21,7 @@ func TestCover(t *testing.T) {
 		do    string
 	}{
 		{"all of it", 5 * qtr, ready.Go, 11 * inch / 32, ""},
+		{"just the lap", 37 * inch / 32, ready.Go, qtr, ""},
 		{"a short lap", inch, ready.Look, 3 * inch / 32, `thicker by 5/32"`},
 		{"the gap shows", 3 * qtr, ready.Fix, -5 * inch / 32, `5/32" of the gap would show`},
 	} {
@@ -70,6 +71,12 @@ func TestBuilds(t *testing.T) {
 	if v.Say != ready.Look || !strings.Contains(v.Do, `3/4" boards, no panel (25/32" high, flush with 1 of 1 floors beyond)`) || !strings.Contains(v.Do, `1/2" boards on a 1/4" panel (25/32" high`) {
 		t.Errorf("%+v", v)
 	}
+	// One that an appliance speaks against is not called better.
+	w.job.Appliances = []Appliance{{Name: "range", Opening: 35 * inch, Height: 34*inch + 3*qtr, Boards: Under}}
+	if v := find(t, Verdicts(w.job, w.f), "build-up", "of what is stocked"); strings.Contains(v.Do, "Better") || !strings.Contains(v.Do, "None of what is stocked") {
+		t.Errorf("%+v", v)
+	}
+	w.job.Appliances = nil
 	w.job.Panel = 0
 	if v := find(t, Verdicts(w.job, w.f), "build-up", "of what is stocked"); v.Say != ready.Go {
 		t.Errorf("%+v", v)

@@ -51,6 +51,23 @@ func TestLeaves(t *testing.T) {
 	}
 }
 
+// A strip stands on the higher of the two floors, whichever way the leaf opens.
+func TestLeafOverAStrip(t *testing.T) {
+	for _, c := range []struct {
+		beyond tape.Length // 25/32 in is here
+		away   bool
+		left   tape.Length
+	}{
+		{inch, false, 3 * inch / 8}, {inch, true, 3 * inch / 8},
+		{half, false, 19 * inch / 32}, {half, true, 19 * inch / 32},
+	} {
+		w := at(Job{Openings: []Opening{{Name: "hall", Known: true, Height: c.beyond, Leaf: Leaf{Told: true, Of: "solid wood", Clear: 3 * half, Strip: inch / 8, Beyond: c.away}}}})
+		if s := w.swings()[0]; s.Left != c.left {
+			t.Errorf("%+v: %+v", c, s)
+		}
+	}
+}
+
 // Jambs are sawn by what lies under the boards there, the board, and 1/32 in to
 // slide in (common practice, no source), only under the leaf where the floor
 // stops; what must not be cut is not.
@@ -116,6 +133,8 @@ func TestTracks(t *testing.T) {
 		{Track{Clear: inch}, ready.Go, 7 * inch / 32, ""},
 		{Track{Clear: inch, Guide: half, Lifts: half}, ready.Look, 7 * inch / 32, `up by 9/32" of the 1/2"`},
 		{Track{Clear: inch, Guide: half, Lifts: qtr}, ready.Fix, 7 * inch / 32, `lacks 1/32"`},
+		{Track{Clear: 29 * inch / 32, Lifts: inch / 8}, ready.Go, inch / 8, ""},
+		{Track{Clear: 27 * inch / 32, Lifts: inch / 16}, ready.Look, inch / 16, `up by 1/16" of the 1/16"`},
 		{Track{Clear: half}, ready.Fix, -9 * inch / 32, "lacks"},
 	} {
 		c.track.Told, c.track.Of = true, "bifold"
@@ -140,6 +159,7 @@ func TestAppliances(t *testing.T) {
 		{"under", Appliance{Opening: 34*inch + 3*qtr, Height: 33*inch + 7*inch/8, Boards: Under}, ready.Fix, 3 * inch / 32, "does not go back in"},
 		{"front", Appliance{Opening: 34*inch + 3*qtr, Height: 33*inch + 7*inch/8, Boards: Front}, ready.Fix, 3 * inch / 32, "locked in behind the floor"},
 		{"roomy", Appliance{Opening: 35 * inch, Height: 33*inch + 7*inch/8, Boards: Front}, ready.Go, 11 * inch / 32, ""},
+		{"just", Appliance{Opening: 35 * inch, Height: 35*inch - 29*inch/32, Boards: Under}, ready.Go, inch / 8, ""},
 		{"on a block", Appliance{Opening: 35 * inch, Height: 33*inch + 7*inch/8, Boards: Front, StandsOn: 9 * inch / 8}, ready.Fix, 0, "locked in"},
 	} {
 		c.a.Name = c.name
@@ -149,7 +169,13 @@ func TestAppliances(t *testing.T) {
 			t.Errorf("%s: %+v %+v", c.name, f, v)
 		}
 	}
-	w := at(Job{Appliances: []Appliance{{Name: "range", Opening: 36 * inch, Height: 34 * inch, Boards: Front, Feet: inch}}})
+	w := at(Job{Appliances: []Appliance{{Name: "range", Opening: 35*inch + inch/8, Height: 34 * inch, Boards: Front, Feet: inch}}})
+	for _, v := range Verdicts(w.job, w.f) {
+		if v.Rule == "feet of an appliance" {
+			t.Errorf("1/8 in below is near enough: %+v", v)
+		}
+	}
+	w = at(Job{Appliances: []Appliance{{Name: "range", Opening: 36 * inch, Height: 34 * inch, Boards: Front, Feet: inch}}})
 	if v := find(t, Verdicts(w.job, w.f), "feet of an appliance", "range"); !strings.Contains(v.Measured, `stays 1" below`) {
 		t.Errorf("%+v", v)
 	}

@@ -40,7 +40,7 @@ func (w work) swing(b Build, o Opening) Swing {
 		return s
 	}
 	if o.Leaf.Strip > 0 {
-		s.Under = max(s.Under, here) + o.Leaf.Strip
+		s.Under = here + o.Leaf.Strip
 		if o.Known {
 			s.Under = max(s.Under, w.beyond(o)+o.Leaf.Strip)
 		}

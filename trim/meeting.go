@@ -136,6 +136,11 @@ func (w work) untold() []ready.Verdict {
 	}
 	var out []ready.Verdict
 	for _, d := range w.f.Doorways {
+		if d.Beyond == room.BeyondStair && len(w.job.Stairs) == 0 {
+			r := w.rule(RiserApart)
+			out = append(out, ready.Verdict{Say: ready.Look, Rule: "risers of a stair", Where: d.Name, Measured: "not told", Limit: "at most " + r.words + " within a flight", Source: r.Source,
+				Do: "This floor changes the riser at its head: measure all risers of the flight and write them under heights, stairs."})
+		}
 		if d.Beyond == room.BeyondRoom || d.Beyond == room.BeyondStair || known[d.Name] {
 			continue
 		}

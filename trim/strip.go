@@ -16,6 +16,9 @@ const (
 	Nosing    Strip = "nosing"
 )
 
+// Sold is how long strips are sold (a flooring store's list of mouldings).
+const Sold = 78 * tape.Inch
+
 // soft are coverings that no flush joint or T-mould goes against, and sills.
 var soft = map[string]bool{"carpet": true, sill: true}
 

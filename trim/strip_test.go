@@ -151,6 +151,9 @@ func TestMeetings(t *testing.T) {
 	if v := find(t, vs, "height against the floor beyond", "porch"); v.Say != ready.Look || v.Measured != "not told" {
 		t.Errorf("%+v", v)
 	}
+	if v := find(t, vs, "risers of a stair", "top"); v.Say != ready.Look || v.Measured != "not told" {
+		t.Errorf("%+v", v)
+	}
 	if v := find(t, vs, "change of level", "hall"); v.Measured != `9/32"` {
 		t.Errorf("%+v", v)
 	}
