@@ -79,8 +79,8 @@ func TestReadingsAreTrue(t *testing.T) {
 			}
 		}
 	}
-	if widths != 14 {
-		t.Errorf("%d widths in all the examples; want 14", widths)
+	if widths != 16 {
+		t.Errorf("%d widths in all the examples; want 16", widths)
 	}
 }
 
@@ -141,14 +141,18 @@ func across(j job.Job, at map[string][2]float64, unit tape.Length, r survey.Read
 	return far + bow(j, at, unit, r.Wall, apart(a, hit))
 }
 
+// untold are the examples with readings that cannot be told apart: nothing but the
+// walls and diagonals was read, or their shape leaves no reading that would.
+var untold = map[string]bool{"sail-loft.yaml": true, "keepers-kitchen.yaml": true}
+
 // An example shows a job done well: no reading goes unchecked, none is called
-// wrong, and in the two that strake measure was followed in, each could be told
-// from every other.
+// wrong, and in those that strake measure was followed in, each could be told
+// from every other, but for three of the kitchen, where its sheet says so.
 func TestReadingsAreChecked(t *testing.T) {
 	for name := range truth {
 		j := read(t, name)
 		for _, f := range survey.Adjust(j.Sketch, j.Readings, j.Tape).Findings(j.Readings, tape.Paper(j.Unit)) {
-			if f.Level != finding.Note || f.Rule == "readings that cannot be told apart" && name != "sail-loft.yaml" {
+			if f.Level != finding.Note || f.Rule == "readings that cannot be told apart" && !untold[name] {
 				t.Errorf("%s: %s", name, f)
 			}
 		}
@@ -181,8 +185,8 @@ func TestMarksAreOnWalls(t *testing.T) {
 			}
 		}
 	}
-	if marks != 20 {
-		t.Errorf("%d marks; want 20", marks)
+	if marks != 25 {
+		t.Errorf("%d marks; want 25", marks)
 	}
 }
 
