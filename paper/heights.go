@@ -260,7 +260,7 @@ func (l heightLister) builds() {
 
 func kept(ok bool) string {
 	if ok {
-		return "keeps its risers even"
+		return "risers even"
 	}
 	return "risers NOT even"
 }

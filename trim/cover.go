@@ -47,7 +47,8 @@ func (w work) covered() []Covered {
 
 const srcCover = "cover is gap, taper and movement with a lap: common practice, no source. Movement: one board's, which shrinks towards its nails; along the boards wood hardly moves"
 
-// coverVerdicts tell each wall whose cover is short, and the rest in one.
+// coverVerdicts tell each wall whose cover is short, and the rest in one. Laps are
+// judged where boards are laid: before, the gap is at most what leaves a whole one.
 func (w work) coverVerdicts() []ready.Verdict {
 	var out []ready.Verdict
 	var well []string
@@ -55,7 +56,7 @@ func (w work) coverVerdicts() []ready.Verdict {
 		v := ready.Verdict{Say: ready.Look, Rule: "base and shoe over the gap", Where: "wall " + c.Wall.String(), Measured: w.gapWords(c),
 			Limit: fmt.Sprintf("a lap of %s, %s", w.say(c.Wanted), w.f.Limits.Lap.Source), Source: srcCover}
 		switch {
-		case c.Laps >= c.Wanted:
+		case c.Laps >= c.Wanted, !w.f.Laid && c.Laps >= 0: // the range alone leaves the lap, and no more
 			well = append(well, c.Wall.String())
 			continue
 		case c.Laps < 0:

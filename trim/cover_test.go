@@ -40,6 +40,14 @@ func TestCover(t *testing.T) {
 			t.Errorf("%s: %+v", c.name, v)
 		}
 	}
+	// Before boards are laid only what shows is told.
+	for cover, want := range map[tape.Length]ready.Say{inch: ready.Go, 3 * qtr: ready.Fix} {
+		w := at(Job{})
+		w.f.Winter, w.f.Walls = inch/32, []Gap{{Wall: ab, Least: 3 * qtr, Greatest: 7 * inch / 8, Beside: true, Cover: cover}}
+		if vs := w.coverVerdicts(); len(vs) != 1 || vs[0].Say != want {
+			t.Errorf("%v: %+v", cover, vs)
+		}
+	}
 	// Row ends do not move, and a wall may have a cover of its own.
 	w := at(Job{Covers: []Cover{{Wall: room.Wall{"C", "B"}, Thickness: half}}})
 	w.f.Winter, w.f.Walls = inch/32, []Gap{{Wall: bc, Least: qtr, Greatest: qtr, Cover: inch}}

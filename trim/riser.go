@@ -131,7 +131,7 @@ func (w work) risers(f Flight) ready.Verdict {
 			v.Do += " None that is stocked does."
 		}
 	}
-	v.Do += " Or raise treads and landing alike, by boards with nosings on each. Steps that differ are a fall waiting: local code and a licensed stair builder decide."
+	v.Do += " Or treads and the floor at its other end come up by as much too: treads alone move the fault to that end. Steps that differ are a fall waiting: local code and a licensed stair builder decide."
 	return v
 }
 
