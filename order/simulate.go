@@ -1,0 +1,69 @@
+package order
+
+import (
+	"context"
+	"math/rand/v2"
+	"sync"
+)
+
+// block is how many lays a worker takes at a time.
+const block = 64
+
+// Simulate lays the floor so many times, by so many workers. Lay i draws from a
+// source of its own, made of seed and i: the answer is the same for any number of
+// workers. What was done when ctx ends is returned, with its error. By a plan
+// nothing is lost in cutting here: see PlannedNeeds.
+func Simulate(ctx context.Context, m Model, layer Layer, lays int, seed uint64, workers int) ([]Need, error) {
+	hands := make([]*hand, max(1, workers))
+	for i := range hands {
+		hands[i] = newHand(m, layer)
+	}
+	return each(ctx, lays, workers, func(w, i int) Need {
+		return hands[w].lay(rand.New(rand.NewPCG(seed, uint64(i)+1)))
+	})
+}
+
+// each calls lay for every i below lays, by workers that each write to memory of
+// their own, and copies what they made a block at a time.
+func each(ctx context.Context, lays, workers int, lay func(worker, i int) Need) ([]Need, error) {
+	out := make([]Need, lays)
+	next := make(chan int)
+	done := make([]bool, (lays+block-1)/block)
+	var wg sync.WaitGroup
+	for w := range max(1, workers) {
+		wg.Go(func() {
+			local := make([]Need, block)
+			for b := range next {
+				lo, hi := b*block, min(lays, (b+1)*block)
+				for i := lo; i < hi; i++ {
+					local[i-lo] = lay(w, i)
+				}
+				copy(out[lo:hi], local)
+				done[b] = true
+			}
+		})
+	}
+	var err error
+feed:
+	for b := range done {
+		select {
+		case <-ctx.Done():
+			err = ctx.Err()
+			break feed
+		case next <- b:
+		}
+	}
+	close(next)
+	wg.Wait()
+	return whole(out, done), err
+}
+
+// whole are the lays of the blocks that were done, up to the first that was not.
+func whole(all []Need, done []bool) []Need {
+	for b, ok := range done {
+		if !ok {
+			return all[:b*block]
+		}
+	}
+	return all
+}
