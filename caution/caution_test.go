@@ -153,7 +153,7 @@ func TestNoiseTimes(t *testing.T) {
 // A taller stack never loads the floor less, and more noise is never borne longer.
 func TestMoreIsNoLighter(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		pounds, boards := rapid.Float64Range(1, 200).Draw(t, "pounds"), rapid.Float64Range(0, 60).Draw(t, "boards")
+		pounds, boards := rapid.Float64Range(1, 200).Draw(t, "pounds"), float64(rapid.IntRange(0, 60).Draw(t, "boards"))
 		high := rapid.IntRange(1, 20).Draw(t, "high")
 		if (Stack{High: high + 1}).Load(pounds, boards) <= (Stack{High: high}).Load(pounds, boards) {
 			t.Fatal("a taller stack is lighter")

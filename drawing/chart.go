@@ -43,7 +43,7 @@ func (c chart) across(parts int, unit string) {
 	for y := math.Ceil(c.y0/by-1e-9) * by; y <= c.y1+1e-9; y += by {
 		a, b := c.at(c.x0, y), c.at(c.x1, y)
 		c.s.Put(sheet.Polyline{Points: []sheet.Pt{a, b}, Pen: sheet.Pen{Width: 0.13, Ink: sheet.Mid}},
-			sheet.Text{Text: fmt.Sprintf("%g%s", math.Round(y*1000)/1000, unit), At: sheet.Pt{X: a.X - 1.5, Y: a.Y + tiny/3}, Size: small, Anchor: sheet.End, Ink: sheet.Black})
+			sheet.Text{Text: fmt.Sprintf("%g%s", math.Round(y*1000)/1000+0, unit), At: sheet.Pt{X: a.X - 1.5, Y: a.Y + tiny/3}, Size: small, Anchor: sheet.End, Ink: sheet.Black})
 	}
 }
 

@@ -6,6 +6,7 @@ import (
 	"strake/caution"
 	"strake/limits"
 	"strake/moisture"
+	"strake/order"
 	"strake/receive"
 	"strake/room"
 	"strake/site"
@@ -38,6 +39,7 @@ type Job struct {
 	Moisture moisture.Job
 	Received receive.Delivery
 	Hazards  caution.House
+	Order    order.Wants
 	Seed     uint64
 }
 

@@ -35,6 +35,7 @@ func cross(d *decoder, j *draft) {
 	n.subfloor()
 	n.keepFree()
 	n.hazards()
+	j.Order.SparesTold = d.given(at("order", "spares"))
 	n.heights()
 	if d.given("boards") {
 		boards(d, j)

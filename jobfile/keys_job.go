@@ -57,6 +57,7 @@ var jobTable = table[draft]{
 		sub("wishes", "What you would like; a plan that cannot have it says so.", wishTable, func(j *draft) *job.Wishes { return &j.Wishes }).or("strake's choice"),
 		sub("pins", "Wishes that are kept even where they break a limit; the plan then says so. Each stands alone and goes by its content.", pinTable, func(j *draft) *job.Pins { return &j.Pins }).or("nothing is pinned"),
 		laidField().or("nothing is laid"),
+		orderField().or("the defaults, each with its source"),
 		siteField().or("nothing is known of the site"),
 		hazardsField().or("nothing is known of them"),
 		receivedField().or("nothing was opened yet"),

@@ -10,12 +10,13 @@ import (
 // is taken then.
 func (h *hand) begin(run Run) tape.Length {
 	best := -1
-	for k, o := range h.pile {
+	for k, p := range h.pile {
+		o := p.long
 		end := run.From + o
 		if o > run.Len() || o < run.Len() && (run.To-end < h.m.Shortest || !h.free(end)) {
 			continue
 		}
-		if best < 0 || o > h.pile[best] {
+		if best < 0 || o > h.pile[best].long {
 			best = k
 		}
 	}
@@ -25,7 +26,7 @@ func (h *hand) begin(run Run) tape.Length {
 		}
 		return 0
 	}
-	o := h.pile[best]
+	o := h.pile[best].long
 	h.pile = slices.Delete(h.pile, best, best+1)
 	return o
 }
@@ -36,23 +37,28 @@ func (h *hand) next(x, to tape.Length) tape.Length {
 	if h.layer == Careful {
 		return h.choose(x, to)
 	}
-	for tries := 0; ; tries++ {
+	for {
 		for k, b := range h.boards {
 			if h.fits(x, to, b) {
-				h.boards = slices.Delete(h.boards, k, k+1)
-				return b
+				return h.pick(k)
 			}
 		}
-		if tries >= patience {
+		if h.enough() {
 			return h.force(x, to)
 		}
 		h.take()
 	}
 }
 
-// patience is how many boards a layer looks through before a joint is put where
-// it must not be, rather than opening ever more cartons.
-const patience = 40
+// patience is how many boards lie in hand, about two cartons, before a joint is put
+// where it should not be rather than opening more. Common practice, no source.
+const patience = 24
+
+// enough tells whether more boards would be opened for nothing: there are many in
+// hand, or all that there are have one length.
+func (h *hand) enough() bool {
+	return len(h.boards) >= patience || len(h.boards) > 0 && h.m.Lengths.Longest() == h.m.Lengths.at[0]
+}
 
 // fits tells whether a board may be laid at x.
 func (h *hand) fits(x, to, b tape.Length) bool {
@@ -70,7 +76,7 @@ func (h *hand) choose(x, to tape.Length) tape.Length {
 	for len(h.boards) < h.m.Hand {
 		h.take()
 	}
-	for tries := 0; ; tries++ {
+	for {
 		for k, b := range h.boards {
 			if x+b < to && h.fits(x, to, b) {
 				return h.pick(k)
@@ -79,7 +85,7 @@ func (h *hand) choose(x, to tape.Length) tape.Length {
 		if k := h.last(x, to); k >= 0 {
 			return h.pick(k)
 		}
-		if tries >= patience {
+		if h.enough() {
 			return h.force(x, to)
 		}
 		h.take()
@@ -130,6 +136,9 @@ func (h *hand) force(x, to tape.Length) tape.Length {
 		if d > most {
 			best, most = k, d
 		}
+	}
+	if most < h.m.Joint {
+		h.n.Forced++
 	}
 	return h.pick(best)
 }

@@ -19,10 +19,16 @@ type hand struct {
 	lots  [lotParts]float64 // quantiles of the share of culls
 
 	boards []tape.Length   // in hand, in the order they came
-	pile   []tape.Length   // rests and good parts of culls
+	pile   []rest          // what a run may begin with
 	joints [][]tape.Length // of each run laid, rising
 	near   []tape.Length   // joints of the runs beside the one being laid
 	n      Need
+}
+
+// rest is a piece kept: what a cut left, or the good part of a cull.
+type rest struct {
+	long tape.Length
+	cull bool
 }
 
 // lotParts is how many equal parts the share of culls is cut into.
@@ -58,6 +64,11 @@ func (h *hand) lay(r *rand.Rand) Need {
 		h.joints[i] = h.run(run, h.joints[i][:0])
 		if h.layer == Strict && len(h.pile) > 1 {
 			h.pile = append(h.pile[:0], h.pile[len(h.pile)-1]) // only the last rest is kept
+		}
+	}
+	for _, o := range h.pile { // no use was found for it
+		if o.cull {
+			h.n.Culls += o.long
 		}
 	}
 	for _, b := range h.boards { // what lies in hand was not used
@@ -104,7 +115,7 @@ func (h *hand) distance(x tape.Length) tape.Length {
 // take opens boards until one is good, and puts it in hand.
 func (h *hand) take() {
 	for {
-		l := h.m.Lengths.draw(h.r)
+		l := h.m.Lengths.Draw(h.r)
 		h.n.Taken += l
 		if h.culls == 0 || h.r.Float64() >= h.culls {
 			h.boards = append(h.boards, l)
@@ -117,7 +128,7 @@ func (h *hand) take() {
 		if good < h.m.Shortest {
 			good = 0
 		} else {
-			h.pile = append(h.pile, good)
+			h.pile = append(h.pile, rest{good, true})
 		}
 		h.n.Culls += l - good
 	}
@@ -155,7 +166,7 @@ func (h *hand) cut(board, piece tape.Length) {
 		h.n.Taken += piece
 		h.n.Mistakes += piece
 	}
-	if rest := board - piece - h.m.Kerf; rest >= h.m.Shortest {
-		h.pile = append(h.pile, rest)
+	if left := board - piece - h.m.Kerf; left >= h.m.Shortest {
+		h.pile = append(h.pile, rest{long: left})
 	}
 }

@@ -98,5 +98,5 @@ func (l *Lengths) square(most tape.Length) float64 {
 	return sum
 }
 
-// draw is one board.
-func (l *Lengths) draw(r *rand.Rand) tape.Length { return l.at[r.Uint32()%parts] }
+// Draw is one board.
+func (l *Lengths) Draw(r *rand.Rand) tape.Length { return l.at[r.Uint32()%parts] }

@@ -64,4 +64,5 @@ func (m Model) Floor() tape.Length {
 // end; the parts sum to Taken.
 type Need struct {
 	Taken, Floor, Cut, Culls, Mistakes tape.Length
+	Forced                             int // joints nearer to one beside than they should be: no board in hand kept off
 }

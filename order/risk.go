@@ -81,6 +81,15 @@ func TenPercent(floor, carton tape.Length) int {
 	return int(math.Ceil(float64(floor)*1.1/float64(carton) - 1e-9))
 }
 
+// Forced is how many joints a lay forced, on average.
+func Forced(ns []Need) float64 {
+	sum := 0
+	for _, n := range ns {
+		sum += n.Forced
+	}
+	return float64(sum) / float64(max(1, len(ns)))
+}
+
 // Parts are the averages of what is needed, part by part.
 func Parts(ns []Need) Need {
 	var sum [5]float64

@@ -18,25 +18,27 @@ func Simulate(ctx context.Context, m Model, layer Layer, lays int, seed uint64, 
 	for i := range hands {
 		hands[i] = newHand(m, layer)
 	}
-	return each(ctx, lays, workers, func(w, i int) Need {
+	return Each(ctx, lays, workers, func(w, i int) Need {
 		return hands[w].lay(rand.New(rand.NewPCG(seed, uint64(i)+1)))
 	})
 }
 
-// each calls lay for every i below lays, by workers that each write to memory of
-// their own, and copies what they made a block at a time.
-func each(ctx context.Context, lays, workers int, lay func(worker, i int) Need) ([]Need, error) {
-	out := make([]Need, lays)
+// Each calls f for every i below n, by workers that each write to memory of their
+// own, and copies what they made a block at a time. What was made, from the first
+// on, when ctx ends is returned, with its error.
+func Each[T any](ctx context.Context, n, workers int, f func(worker, i int) T) ([]T, error) {
+	block := max(1, min(block, n/(4*max(1, workers))))
+	out := make([]T, n)
 	next := make(chan int)
-	done := make([]bool, (lays+block-1)/block)
+	done := make([]bool, (n+block-1)/block)
 	var wg sync.WaitGroup
 	for w := range max(1, workers) {
 		wg.Go(func() {
-			local := make([]Need, block)
+			local := make([]T, block)
 			for b := range next {
-				lo, hi := b*block, min(lays, (b+1)*block)
+				lo, hi := b*block, min(n, (b+1)*block)
 				for i := lo; i < hi; i++ {
-					local[i-lo] = lay(w, i)
+					local[i-lo] = f(w, i)
 				}
 				copy(out[lo:hi], local)
 				done[b] = true
@@ -55,15 +57,10 @@ feed:
 	}
 	close(next)
 	wg.Wait()
-	return whole(out, done), err
-}
-
-// whole are the lays of the blocks that were done, up to the first that was not.
-func whole(all []Need, done []bool) []Need {
 	for b, ok := range done {
 		if !ok {
-			return all[:b*block]
+			return out[:b*block], err
 		}
 	}
-	return all
+	return out, err
 }

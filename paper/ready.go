@@ -6,8 +6,8 @@ import (
 	"strake/ready"
 )
 
-// order is said above every list of verdicts.
-const order = "Local code and licensed practice come first, then the makers' instructions, then trade guidance, then every figure here. A limit that you enter with its rank is shown with it."
+// ranks is said above every list of verdicts.
+const ranks = "Local code and licensed practice come first, then the makers' instructions, then trade guidance, then every figure here. A limit that you enter with its rank is shown with it."
 
 // lead is what the worst verdict means for the floor.
 var lead = map[ready.Say]string{
@@ -27,7 +27,7 @@ func Ready(name string, vs []ready.Verdict) string {
 	var b strings.Builder
 	b.WriteString(head(name, "may it be laid", false))
 	wrap(&b, lead[ready.Worst(vs)], "", "")
-	wrap(&b, order, "", "")
+	wrap(&b, ranks, "", "")
 	for _, say := range says {
 		title := "\n" + strings.ToUpper(string(say[:1])) + string(say[1:]) + "\n"
 		for _, v := range vs {

@@ -18,6 +18,7 @@ type engine struct {
 	work      int
 	budget    int
 	polishing int
+	plain     bool
 	share     shares
 	kinds     kinds
 	t         paths

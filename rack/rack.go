@@ -24,6 +24,7 @@ type Ask struct {
 	WoodFirst bool
 	Shades    stock.Shades
 	Pinned    map[string][]tape.Length // boards of rows by name, from left to right
+	Plain     bool                     // one lay of very many: rests are not weighed by what later runs make of them, and nothing is said of it
 	AtHand    int                      // boards known at a time, in the order of the tally: those of the open cartons; 0: all
 	Progress  func(Progress)           // told of each better floor; nil: nobody
 	Style     tape.Style
@@ -51,6 +52,9 @@ func Racked(ctx context.Context, a Ask) (lay.Lay, Worth) {
 	e := newEngine(ctx, a, ls, widths)
 	plan := e.run(a.Fields)
 	l := e.build(a, ls, plan)
+	if a.Plain {
+		return l, Worth{}
+	}
 	l.Findings = slices.Concat(fs, e.findings(a, plan), e.whyUnfilled(a, plan), e.pinFindings(plan, a.Style))
 	l.Findings = append(l.Findings, e.unsureFindings(a, plan)...)
 	l.Findings = append(l.Findings, e.patternFindings(a, plan)...)
@@ -68,7 +72,7 @@ type filled struct {
 
 func newEngine(ctx context.Context, a Ask, ls, widths []tape.Length) *engine {
 	e := &engine{
-		ctx: ctx, rng: rand.New(rand.NewPCG(a.Seed, 0x5eed)), budget: a.Budget, polishing: a.Polishing,
+		ctx: ctx, rng: rand.New(rand.NewPCG(a.Seed, 0x5eed)), budget: a.Budget, polishing: a.Polishing, plain: a.Plain,
 		shop: shop{
 			blade: a.Limits.Kerf.Value, shortest: a.Limits.ShortestPiece.Value,
 			jointMin: a.Limits.JointMin.Value, preferred: max(a.Limits.JointPreferred.Value, a.Limits.JointMin.Value),

@@ -74,7 +74,9 @@ func (k *kinds) only(p pile, r run) pile {
 func (e *engine) begin(runs []run, p pile) {
 	if e.kinds.of == nil {
 		e.share = newShares(p.boards)
-		e.chain = newChain(runs, p.boards, e.shop, e.unit)
+		if !e.plain {
+			e.chain = newChain(runs, p.boards, e.shop, e.unit)
+		}
 		return
 	}
 	k := &e.kinds

@@ -1,0 +1,260 @@
+package paper
+
+import (
+	"fmt"
+	"io"
+	"math"
+	"strconv"
+	"strings"
+
+	"strake/order"
+	"strake/plan"
+	"strake/tape"
+	"strake/words"
+)
+
+// layers are the ways to lay as they are said.
+var layers = map[order.Layer]string{
+	order.Strict:  "a strict layer (boards as they come, rests thrown away)",
+	order.Careful: "a careful layer (a pile of rests, eight boards to choose from)",
+	order.Planned: "laid by a plan of the boards that are there",
+}
+
+// Order is what has to be bought, as text: cartons against the chance of running
+// short.
+func Order(p plan.Plan, ps []plan.Purchase) string {
+	var b strings.Builder
+	b.WriteString(head(p.Job.Name, "what to buy", false))
+	for i, x := range ps {
+		if i > 0 {
+			b.WriteString("\n")
+		}
+		o := orderText{&b, p, x, words.In(p.Job.Unit)}
+		o.write(len(ps) > 1)
+	}
+	return b.String()
+}
+
+type orderText struct {
+	b   *strings.Builder
+	p   plan.Plan
+	x   plan.Purchase
+	say words.Lengths
+}
+
+func (o orderText) write(several bool) {
+	if several {
+		fmt.Fprintf(o.b, "Boards of %s\n\n", o.say.Rip(o.x.Boards.Face))
+	}
+	if o.x.Unknown {
+		wrap(o.b, "Nothing is known of the lengths of the boards, so nothing can be laid over and over. Write a mix, a tally or one length under lengths.", "", "")
+		return
+	}
+	floor := o.x.Model.Floor()
+	wrap(o.b, fmt.Sprintf("The rows measure %s of %s board, %s of face.", o.long(floor), o.say.Rip(o.x.Boards.Face), o.area(floor)), "", "")
+	o.advice()
+	o.parts()
+	o.forced()
+	if o.x.Carton == 0 {
+		wrap(o.b, "Write the area of a carton under boards (carton: {area: 20 sq ft}) for the answer in cartons.", "\n", "")
+		return
+	}
+	o.table()
+	o.terms()
+}
+
+func (o orderText) long(l tape.Length) string {
+	if o.p.Job.Unit.Imperial() {
+		return fmt.Sprintf("%.0f ft", float64(l)/float64(tape.Foot))
+	}
+	return fmt.Sprintf("%.1f m", l.Millimetres()/1000)
+}
+
+func (o orderText) area(l tape.Length) string {
+	a := o.x.Area(l)
+	if o.p.Job.Unit.Imperial() {
+		return fmt.Sprintf("%.1f sq ft", a.SquareFeet())
+	}
+	return fmt.Sprintf("%.2f m2", a.SquareFeet()*0.09290304)
+}
+
+// advice is the answer.
+func (o orderText) advice() {
+	w := o.x.Wants
+	l := o.x.Of(w.Layer)
+	switch {
+	case o.x.Carton == 0:
+		return
+	case l.Advised == 0:
+		wrap(o.b, fmt.Sprintf("No number of cartons that was tried runs short as seldom as %s: see below.", chance(w.Risk)), "\n", "")
+		return
+	}
+	keep := ""
+	if w.Spares > 0 {
+		keep = fmt.Sprintf(", and %d to keep for repairs: %d", w.Spares, o.x.Advised)
+	}
+	wrap(o.b, fmt.Sprintf("Buy %s%s. By %s they run short in at most %s of lays. The rule of ten per cent over the floor says %d.",
+		cartons(l.Advised), keep, layers[w.Layer], chance(w.Risk), o.x.Ten), "\n", "")
+	if o.p.Job.Boards.Carton.Price > 0 {
+		wrap(o.b, fmt.Sprintf("At %.2f a carton that is %s; the rule of ten per cent comes to %s.", o.p.Job.Boards.Carton.Price, o.money(o.x.Advised), o.money(o.x.Ten)), "", "")
+	}
+	wrap(o.b, "Buy all of them from one lot. A carton fewer that has to be bought later may be of another lot, another shade, or no longer made.", "", "")
+}
+
+func cartons(n int) string {
+	if n == 1 {
+		return "1 carton"
+	}
+	return strconv.Itoa(n) + " cartons"
+}
+
+func (o orderText) money(n int) string {
+	return strings.TrimSpace(fmt.Sprintf("%.2f %s", float64(n)*o.p.Job.Boards.Carton.Price, o.p.Job.Boards.Currency))
+}
+
+// chance says a chance as people do: 1 in 100.
+func chance(x float64) string {
+	switch {
+	case x <= 0:
+		return "none"
+	case x >= 0.995:
+		return "nearly all"
+	case x > 0.2:
+		return fmt.Sprintf("%.0f in 100", 100*x)
+	}
+	if n := math.Round(1 / x); n < 1000 {
+		return fmt.Sprintf("1 in %.0f", n)
+	}
+	return "under 1 in 1000"
+}
+
+// parts splits the need.
+func (o orderText) parts() {
+	o.b.WriteString("\nWhat is needed beyond the floor itself, on average, in percent of it\n")
+	o.b.WriteString("                cutting   culls  slips     all\n")
+	for _, l := range o.x.Layers {
+		n := l.Parts
+		pc := func(x tape.Length) float64 { return 100 * float64(x) / float64(n.Floor) }
+		fmt.Fprintf(o.b, "  %-12s %8.2f %7.2f %6.2f %7.2f\n", l.Layer, pc(n.Cut), pc(n.Culls), pc(n.Mistakes), pc(n.Taken-n.Floor))
+	}
+}
+
+// forced says where a layer could not keep joints apart.
+func (o orderText) forced() {
+	for _, l := range o.x.Layers {
+		if l.Forced >= 0.5 {
+			wrap(o.b, fmt.Sprintf("The %s layer puts about %.0f joints of a floor nearer than %s to one beside: no board in hand keeps off. What it takes to keep them apart is not in its figures.", l.Layer, l.Forced, o.say.Of(o.x.Model.Joint)), "  ", "  ")
+		}
+	}
+}
+
+// table is the chance of running short for each number of cartons.
+func (o orderText) table() {
+	fmt.Fprintf(o.b, "\nChance of running short, and what is left on average where it does not (%s each)\n", o.area(o.x.Carton))
+	o.b.WriteString("  cartons")
+	for _, l := range o.x.Layers {
+		fmt.Fprintf(o.b, "  %22s", l.Layer)
+	}
+	o.b.WriteString("\n")
+	for c := o.x.Fewest; c <= o.last(); c++ {
+		fmt.Fprintf(o.b, "  %7d", c)
+		for _, l := range o.x.Layers {
+			fmt.Fprintf(o.b, "  %22s", o.cell(l, c))
+		}
+		o.b.WriteString(o.mark(c) + "\n")
+	}
+	var errs []string
+	for _, l := range o.x.Layers {
+		if l.Cut != nil {
+			errs = append(errs, fmt.Sprintf("%s was cut short after %d lays", l.Layer, l.Lays))
+		}
+	}
+	wrap(o.b, fmt.Sprintf("± is the range that holds the chance of the model nine times in ten, by %d lays.", o.x.Layers[0].Lays), "  ", "  ")
+	if len(errs) > 0 {
+		wrap(o.b, "Stopped: "+strings.Join(errs, "; ")+".", "  ", "  ")
+	}
+}
+
+// last is the last number of cartons that is worth a line.
+func (o orderText) last() int {
+	last := max(o.x.Ten, o.x.Advised)
+	for _, l := range o.x.Layers {
+		last = max(last, l.Advised+1)
+	}
+	return min(last+1, o.x.Fewest+40)
+}
+
+func (o orderText) cell(l plan.Laying, cartons int) string {
+	i := cartons - o.x.Fewest
+	if len(l.Choices) == 0 {
+		return "-"
+	}
+	if i >= len(l.Choices) {
+		n := len(l.Choices) - 1
+		c := l.Choices[n]
+		return fmt.Sprintf("0.0 %% ±%.1f  %s", 100*c.Doubt, o.area(c.Left+tape.Length(i-n)*o.x.Carton))
+	}
+	c := l.Choices[i]
+	left := o.area(c.Left)
+	if c.Short >= 1 {
+		left = "-"
+	}
+	return fmt.Sprintf("%.1f %% ±%.1f  %s", 100*c.Short, 100*c.Doubt, left)
+}
+
+func (o orderText) mark(c int) string {
+	var out []string
+	if c == o.x.Of(o.x.Wants.Layer).Advised {
+		out = append(out, "advised")
+	}
+	if c == o.x.Advised && o.x.Wants.Spares > 0 {
+		out = append(out, "with spares")
+	}
+	if c == o.x.Ten {
+		out = append(out, "ten per cent")
+	}
+	if len(out) == 0 {
+		return ""
+	}
+	return "  <- " + strings.Join(out, ", ")
+}
+
+// terms are the figures that the answer stands on.
+func (o orderText) terms() {
+	w := o.x.Wants
+	o.b.WriteString("\nWhat this stands on\n")
+	given := func(told bool, source string) string {
+		if told {
+			return "job file"
+		}
+		return source
+	}
+	for _, s := range []string{
+		fmt.Sprintf("%.3g %% of the boards are culls, on average over lots [%s]", 100*w.Culls, given(w.CullsTold, order.SrcCulls)),
+		fmt.Sprintf("lots differ in that by %.3g %% of it [%s]", 100*w.Varies, given(w.VariesTold, order.SrcVaries)),
+		fmt.Sprintf("%.3g %% of the cuts go wrong [%s]", 100*w.Spoiled, given(w.SpoiledTold, order.SrcSpoiled)),
+		fmt.Sprintf("a board is %s long on average, by what the job says of lengths; a carton holds what is printed on it", o.say.Of(o.x.Model.Lengths.Mean())),
+		"good parts of culls begin rows, by a careful layer and by a plan; boards left in hand are not counted as needed",
+	} {
+		wrap(o.b, s, "  - ", "    ")
+	}
+}
+
+// OrderCSV writes a line for each number of cartons and each way to lay.
+func OrderCSV(w io.Writer, p plan.Plan, ps []plan.Purchase) error {
+	lines := [][]string{{"face", "laid", "cartons", "chance of running short", "doubt of it", "left on average, sq ft", "lacking on average, sq ft", "price"}}
+	say := words.In(p.Job.Unit)
+	for _, x := range ps {
+		for _, l := range x.Layers {
+			for _, c := range l.Choices {
+				price := ""
+				if each := p.Job.Boards.Carton.Price; each > 0 {
+					price = strconv.FormatFloat(each*float64(c.Cartons), 'f', 2, 64)
+				}
+				lines = append(lines, []string{say.Rip(x.Boards.Face), string(l.Layer), strconv.Itoa(c.Cartons), strconv.FormatFloat(c.Short, 'f', 5, 64), strconv.FormatFloat(c.Doubt, 'f', 5, 64),
+					strconv.FormatFloat(x.Area(c.Left).SquareFeet(), 'f', 1, 64), strconv.FormatFloat(x.Area(c.Lacks).SquareFeet(), 'f', 1, 64), price})
+			}
+		}
+	}
+	return table(w, lines)
+}
