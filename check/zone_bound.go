@@ -25,10 +25,11 @@ func boundOf(z *zone) plane.Region {
 		es := sides(r)
 		off := make([]tape.Length, len(es))
 		for i, e := range es {
-			off[i] = z.least(e)
 			if z.lineLength(e) > 0 {
 				off[i] = z.Butt
+				continue
 			}
+			es[i], off[i] = z.least(e)
 		}
 		g = append(g, shift(es, off))
 	}
@@ -40,18 +41,24 @@ func (z *zone) behind() bool {
 	return slices.ContainsFunc(z.at.Edges, func(e floor.AlignedEdge) bool { return e.Range.Least < 0 })
 }
 
-// least is the least gap at the edges of the floor that a side of the outline
-// lies along, where boards may reach behind them; else 0. Moved out farther, a
-// side beside another that stays would cross it where they meet at a small angle.
-func (z *zone) least(e edge) tape.Length {
-	var out tape.Length
+// least is the edge of the floor that boards may reach behind and that a side of
+// the outline lies along, with its least gap; else the side itself and 0. Moved
+// out farther, a side beside another that stays would cross it where they meet at
+// a small angle. The edge is what is moved: a side of a mm or two, where a row
+// line leaves no more of a jamb, tells its direction too badly.
+func (z *zone) least(e edge) (edge, tape.Length) {
+	along, out := e, tape.Length(0)
 	for _, f := range z.at.Edges {
 		line := edge{f.From, f.To}
-		if f.Range.Least < out && max(e.beside(edge{line.b, line.a}, 4), edge{line.b, line.a}.beside(e, 4)) > jog {
-			out = f.Range.Least
+		if f.Range.Least >= out {
+			continue
+		}
+		on := max(e.beside(edge{line.b, line.a}, 4), edge{line.b, line.a}.beside(e, 4))
+		if on > jog || on > 0 && on >= e.length()-2*slack && line.length() > jog {
+			along, out = line, f.Range.Least
 		}
 	}
-	return out
+	return along, out
 }
 
 // jog is the longest part of a side that is taken for no zone line: corners are

@@ -114,29 +114,40 @@ func (r *Run) stretch(shortest tape.Length) {
 // leftEnd is the range of the faces at the left end of a run: square where the
 // end's slant across the row is within the play, else mitred to the edge; a
 // taper that runs out to a point is cut square where Need lets it end, and
-// counts as mitred: there is nothing to choose.
+// counts as mitred: there is nothing to choose. The edge named is the one that
+// the farthest place of the end lies on: a square end comes as far as the side
+// that stops it first, a mitred one as far as its point.
 func leftEnd(a floor.Aligned, ring plane.Ring, need tape.Length) lay.EndRange {
-	lo, far, edgeAt := leftSide(ring)
-	e := lay.EndRange{Reach: far, Need: need}
-	if edgeAt >= 0 {
-		p, q := ring[edgeAt], ring[(edgeAt+1)%len(ring)]
+	s := leftSide(ring)
+	e := lay.EndRange{Reach: s.far, Need: need}
+	on := s.stops
+	switch {
+	case s.stops < 0: // a point
+		e.Reach, e.Need, e.Mitred = max(s.lo, need), max(s.lo, need), true
+	case need < s.far:
+		e.Reach, e.Need, e.Mitred = s.lo, s.lo, true
+		on = s.outermost
+	}
+	if on >= 0 {
+		p, q := ring[on], ring[(on+1)%len(ring)]
 		if id := edgeNear(a, p, q); id >= 0 {
 			e.Edge, e.InPlace = a.Edges[id].Name, a.Edges[id].InPlace
 		}
 	}
-	switch {
-	case edgeAt < 0: // a point
-		e.Reach, e.Need, e.Mitred = max(lo, need), max(lo, need), true
-	case need < far:
-		e.Reach, e.Need, e.Mitred = lo, lo, true
-	}
 	return e
 }
 
+// sidesLeft are the sides of a ring that rows end at, by the corner they start
+// from; -1: there are none, and the ring comes to a point between two sides
+// along the rows.
+type sidesLeft struct {
+	lo, far          tape.Length // how far left they reach, how far right they come
+	outermost, stops int         // the side that reaches lo, of two the longer; the one that comes to far
+}
+
 // leftSide walks the sides of a ring that rows end at, down from and up to its
-// leftmost corner: how far left they reach, how far right they come, and one
-// of them (-1: the ring comes to a point between two sides along the rows).
-func leftSide(ring plane.Ring) (lo, far tape.Length, edgeAt int) {
+// leftmost corner.
+func leftSide(ring plane.Ring) sidesLeft {
 	n := len(ring)
 	at := 0
 	for i, p := range ring {
@@ -144,27 +155,34 @@ func leftSide(ring plane.Ring) (lo, far tape.Length, edgeAt int) {
 			at = i
 		}
 	}
-	lo, far, edgeAt = ring[at].X, ring[at].X, -1
+	s := sidesLeft{ring[at].X, ring[at].X, -1, -1}
 	// A mitre of 45 degrees may be off by the rounding of its corners.
 	steep := func(p, q plane.Pt) bool { return q.Y < p.Y && (q.Y-p.Y).Abs()+4 >= (q.X-p.X).Abs() }
-	for i := at; ; i = (i + 1) % n {
-		p, q := ring[i], ring[(i+1)%n]
-		if !steep(p, q) || edgeAt >= 0 && i == at {
-			break
+	high := func(i int) tape.Length { return ring[i].Y - ring[(i+1)%n].Y }
+	take := func(i int, end tape.Length) {
+		if s.stops < 0 || end > s.far || end == s.far && high(i) > high(s.stops) {
+			s.far, s.stops = max(s.far, end), i
 		}
-		far, edgeAt = max(far, q.X), i
-	}
-	for i := (at + n - 1) % n; ; i = (i + n - 1) % n {
 		p, q := ring[i], ring[(i+1)%n]
-		if !steep(p, q) || i == at {
-			break
-		}
-		far = max(far, p.X)
-		if edgeAt < 0 {
-			edgeAt = i
+		if min(p.X, q.X) == s.lo && (s.outermost < 0 || high(i) > high(s.outermost)) {
+			s.outermost = i
 		}
 	}
-	return
+	for k := range n {
+		i := (at + k) % n
+		if !steep(ring[i], ring[(i+1)%n]) {
+			break
+		}
+		take(i, ring[(i+1)%n].X)
+	}
+	for k := 1; k < n; k++ {
+		i := (at + n - k) % n
+		if !steep(ring[i], ring[(i+1)%n]) {
+			break
+		}
+		take(i, ring[i].X)
+	}
+	return s
 }
 
 // edgeNear is the edge of the floor that a side of Reach from p down to q
