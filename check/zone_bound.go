@@ -63,7 +63,9 @@ func (z *zone) least(e edge) (edge, tape.Length) {
 
 // jog is the longest part of a side that is taken for no zone line: corners are
 // rounded, and a doorway's jamb may step where the doorway reaches 1 mm into its
-// rooms. A side taken for a zone line is not drawn out under an undercut jamb.
+// rooms. A side taken for a zone line is not drawn out under an undercut jamb. A
+// side that lies on a row line and inside the floor from end to end is one all the
+// same: a row may leave no more of its own behind the start line.
 const jog = 2 * tape.Millimetre
 
 // lineLength is how much of a side of the zone's outline is a zone line: it
@@ -79,7 +81,7 @@ func (z *zone) lineLength(e edge) tape.Length {
 		// may lie on the line of the other.
 		l -= max(e.beside(edge{f.b, f.a}, 2), f.beside(edge{e.b, e.a}, 2))
 	}
-	if l <= jog {
+	if whole := e.flat() && l > jog/10 && l >= e.length()-2*slack; l <= jog && !whole {
 		return 0
 	}
 	return l

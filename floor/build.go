@@ -38,9 +38,12 @@ func New(b room.Built, trim Trim, lim limits.Limits, style tape.Style) (Floor, [
 func (f *Floor) ring(p parts, o outline, lim limits.Limits) {
 	var r Ring
 	for i, a := range o {
-		r.Corners = append(r.Corners, a)
-		r.Edges = append(r.Edges, len(f.Edges))
-		f.Edges = append(f.Edges, p.meet(a, o[(i+1)%len(o)], lim))
+		at := p.faces(a, o[(i+1)%len(o)])
+		for k, c := range at[:len(at)-1] {
+			r.Corners = append(r.Corners, c)
+			r.Edges = append(r.Edges, len(f.Edges))
+			f.Edges = append(f.Edges, p.meet(c, at[k+1], lim))
+		}
 	}
 	f.Rings = append(f.Rings, f.merge(r))
 }

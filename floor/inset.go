@@ -86,6 +86,10 @@ func (c bend) beyond(before, after bool) outline {
 	return outline{a, a.Add(out), b.Add(out), b}
 }
 
+// clear is how far a cutter runs past a line that its end would lie on, mm: two
+// lines that only touch leave threads of floor between them.
+const clear = 0.05
+
 // bend is an edge of the floor with its neighbours' gaps, enough to inset it.
 type bend struct {
 	a, b       plane.XY // the edge
@@ -112,7 +116,9 @@ func bendOf(r Ring, i int, gap []float64) bend {
 // joint is where the offset lines of two edges that meet at p cross (u before
 // p at gap g, v after it at gap h). At a corner that stands into the floor the
 // cutter runs to it; at an inner one it runs past the corner as far as a strip
-// behind the neighbour reaches.
+// behind the neighbour reaches, or as far as the neighbour leans away where its
+// own gap leaves that to this one: a thorn would be left between the two. The
+// lesser gap of two runs a little into the greater.
 func joint(p, u, v plane.XY, g, h float64, end float64) (m plane.XY, mitre bool, past float64) {
 	turn := u.Cross(v)
 	if turn < 0 && turn < -0.02 && u.Dot(v) > -0.98 {
@@ -125,8 +131,13 @@ func joint(p, u, v plane.XY, g, h float64, end float64) (m plane.XY, mitre bool,
 	if end < 0 {
 		other = g
 	}
-	if turn > 0 && other < 0 {
+	switch mine := g + h - other; {
+	case turn > 0 && other < 0:
 		past = -other/math.Max(turn, 0.2) + overlap
+	case turn > 0.2 && mine > other:
+		past = mine*math.Max(0, u.Dot(v))/turn + clear
+	case 0 < mine && mine <= other:
+		past = clear
 	}
 	return p, false, past
 }

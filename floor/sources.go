@@ -1,6 +1,7 @@
 package floor
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"slices"
@@ -21,7 +22,8 @@ type source struct {
 	framed   bool // boards lie along it all round: no row ends at it
 	tongue   bool // Meeting: the boards beyond offer a tongue
 	stay     string
-	side     int // of stay
+	side     int  // of stay
+	face     bool // an opening that the floor ends in at the face of its wall
 }
 
 // overlap is how far a doorway reaches into its rooms before the union: rooms
@@ -110,7 +112,8 @@ func (p *parts) doorway(b room.Built, d room.Doorway, cover tape.Length) {
 		p.line("doorway "+d.Name, beyondKind(d.Beyond), 0, farS, farE)
 	} // else the other side's start is this side's end
 	if farS == s || farE == e {
-		return // ends at the face of the wall: the wall's own edge is split below
+		p.sources[len(p.sources)-1].face = true
+		return
 	}
 	p.line("jamb of doorway "+d.Name, jamb, cover, s, farS)
 	p.line("jamb of doorway "+d.Name, jamb, cover, farE, e)
@@ -199,6 +202,26 @@ func (s source) onLine(a, b plane.XY) float64 {
 		return math.Inf(1)
 	}
 	return math.Max(math.Abs(u.Cross(a.Sub(s.from))), math.Abs(u.Cross(b.Sub(s.from))))
+}
+
+// faces are the places between a and b where an opening begins or ends that the
+// floor ends in at the face of its wall, in their order; a and b themselves are
+// first and last.
+func (p parts) faces(a, b plane.XY) []plane.XY {
+	out := []plane.XY{a, b}
+	u := b.Sub(a).Unit()
+	for _, s := range p.sources {
+		if !s.face || s.to.Sub(s.from).Dot(u) <= 0 {
+			continue
+		}
+		for _, c := range []plane.XY{s.from, s.to} {
+			if t := u.Dot(c.Sub(a)); t > overlap && t < b.Sub(a).Len()-overlap && math.Abs(u.Cross(c.Sub(a))) < 0.05 {
+				out = append(out, a.Add(u.Times(t)))
+			}
+		}
+	}
+	slices.SortStableFunc(out, func(c, d plane.XY) int { return cmp.Compare(u.Dot(c), u.Dot(d)) })
+	return out
 }
 
 // meet is the edge of the floor from a to b: the source it lies on says what
