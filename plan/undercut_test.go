@@ -2,12 +2,62 @@ package plan_test
 
 import (
 	"context"
+	"fmt"
+	"math/rand/v2"
+	"slices"
 	"testing"
 
 	"strake/finding"
+	"strake/job"
 	"strake/jobfile"
 	"strake/plan"
+	"strake/room"
+	"strake/tape"
 )
+
+// doors is a rectangle, a little out of square, with an opening in two of its
+// walls, mostly undercut, and rows at any angle to the first: often at 30, 45 or
+// 60 degrees, or nearly along it. The floor ends at the face of the wall or in it.
+func (f floors) doors() job.Job {
+	j := roomJob(float64(90+f.IntN(120)), float64(80+f.IntN(100)), []float64{2.25, 3.25, 4, 5}[f.IntN(4)], 0.75, 0.5, []float64{0, 0.5, 0.75}[f.IntN(3)])
+	for i := range j.Readings {
+		j.Readings[i].Value += tape.Length(f.IntN(9)-4) * tape.Sixteenth / 2
+	}
+	for k, w := range [][2]string{{"A", "B"}, {"B", "C"}} {
+		if f.chance(0.7) {
+			j.Sketch.Doorways = append(j.Sketch.Doorways, room.Doorway{
+				Name: fmt.Sprint("door ", k), Wall: w, From: w[0], At: tape.Length(6*16+f.IntN(36*16)) * tape.Sixteenth, Width: tape.Length(24*16+f.IntN(14*16)) * tape.Sixteenth,
+				Thickness: in(4.5), Ends: []tape.Length{0, in(2.25), in(1), in(4)}[f.IntN(4)], Undercut: f.chance(0.8),
+				Beyond: []room.Beyond{room.BeyondTransition, room.BeyondFlush, room.BeyondStair}[f.IntN(3)]})
+		}
+	}
+	j.Wishes.Direction = room.Wall{"A", "B"}
+	j.Wishes.Angle = []float64{45, 30, 60, 0, float64(f.IntN(1800))/10 - 90, float64(f.IntN(300))/10 - 15}[f.IntN(6)]
+	return j
+}
+
+// onceRefused are floors of doors that were refused, each for another cause.
+var onceRefused = []uint64{17, 42, 106, 107, 114, 121, 194, 245}
+
+// TestDoorsAtAnyAngle: every one of these floors gets a plan that holds. A row
+// that ends at an undercut jamb and the wall beside it names the one it reaches
+// to; what a row line leaves of a jamb may be under a mm.
+func TestDoorsAtAnyAngle(t *testing.T) {
+	seeds := slices.Clone(onceRefused)
+	for seed := range uint64(floorCount(20)) {
+		seeds = append(seeds, seed)
+	}
+	for _, seed := range seeds {
+		f := floors{rand.New(rand.NewPCG(seed, 21))}
+		j := f.doors()
+		p := plan.MakeWithin(context.Background(), j, light/50)
+		for _, x := range p.Findings {
+			if x.Level == finding.Stop {
+				t.Errorf("floor %d, rows at %v degrees: %s", seed, j.Wishes.Angle, x)
+			}
+		}
+	}
+}
 
 // Floors that the checker refused though nothing was wrong with the boards: it
 // took a rounding at a jamb for a line between zones, a doorway's step of a few

@@ -50,6 +50,7 @@ func stripRuns(a floor.Aligned, strip, need plane.Region, low, high, shortest ta
 	var out []Run
 	for i, p := range parts {
 		if len(want[i]) > 0 {
+			p[0] = dehorned(p[0], want[i])
 			out = append(out, newRun(a, p, want[i], low, high, shortest))
 		}
 	}
@@ -124,7 +125,7 @@ func leftEnd(a floor.Aligned, ring plane.Ring, need tape.Length) lay.EndRange {
 	switch {
 	case s.stops < 0: // a point
 		e.Reach, e.Need, e.Mitred = max(s.lo, need), max(s.lo, need), true
-	case need < s.far || notched(ring, s.far, need):
+	case need < s.far || stepsBack(ring, s.far, need):
 		e.Reach, e.Need, e.Mitred = s.lo, s.lo, true
 		on = s.outermost
 	}
@@ -137,10 +138,10 @@ func leftEnd(a floor.Aligned, ring plane.Ring, need tape.Length) lay.EndRange {
 	return e
 }
 
-// notched tells whether a slanted side that rows end at, set back from the first
+// stepsBack tells whether a slanted side that rows end at, set back from the first
 // by a step, begins where a square end could lie: it would end square for a part
 // only.
-func notched(ring plane.Ring, far, need tape.Length) bool {
+func stepsBack(ring plane.Ring, far, need tape.Length) bool {
 	for i, p := range ring {
 		q := ring[(i+1)%len(ring)]
 		if q.Y < p.Y && p.X != q.X && min(p.X, q.X) > far && min(p.X, q.X) < need {
