@@ -37,7 +37,9 @@ func (b *builder) meetings() {
 				p = &b.lay.Pieces[r.Pieces[0]]
 				end = &p.Left
 			}
-			*end = mating(*end, b.tongueBeyond(i, f, *e.at, p, e.left, taken))
+			if tongue, met := b.tongueBeyond(i, f, *e.at, p, e.left, taken); met {
+				*end = mating(*end, tongue)
+			}
 		}
 	}
 	b.keptTongues(taken)
@@ -45,13 +47,17 @@ func (b *builder) meetings() {
 
 // tongueBeyond tells whether what an end comes to has a tongue, or is to be
 // taken so. Where two boards of a frame meet in a mitre one gets the spline and
-// the other is grooved; the square end of a frame board is grooved.
-func (b *builder) tongueBeyond(run int, f row.Field, at lay.EndRange, p *lay.Piece, left bool, taken map[int][]plane.Span) bool {
+// the other is grooved; the square end of a frame board is grooved. An end that
+// stops short of the seam, where nothing need be covered, meets none.
+func (b *builder) tongueBeyond(run int, f row.Field, at lay.EndRange, p *lay.Piece, left bool, taken map[int][]plane.Span) (tongue, met bool) {
 	if f.Kind == lay.Frame && at.Mitred {
-		return !left
+		return !left, true
 	}
-	tongue, met := b.beyond(run, p, left, taken)
-	return tongue || !met && f.Kind == lay.Frame
+	tongue, met = b.beyond(run, p, left, taken)
+	if !met && f.Kind == lay.Frame {
+		return true, true
+	}
+	return tongue, met
 }
 
 // isSeam tells whether an edge of a field is one where other boards lie.
@@ -75,8 +81,10 @@ func mating(end lay.Profile, tongue bool) lay.Profile {
 // rounding is how far the corners of a mitre of 45 degrees may put it off.
 const rounding = 4 * tape.Tick
 
-// nearby is how far an end may lie off a line of other boards by rounding.
-const nearby = 16 * tape.Tick
+// nearby is how far an end may lie off a line of other boards and still meet
+// them, 8 micrometres: it is rounded, and square where a slanted line crosses so
+// little of its row that no mitre is asked for.
+const nearby = 64 * tape.Tick
 
 // beyond tells whether the boards that the end of a piece comes to offer a
 // tongue, and notes along which stretch of theirs it lies.
