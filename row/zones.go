@@ -12,8 +12,9 @@ import (
 
 // worthwhile is the shortest stretch that is fastened in a way of its own: 8 in,
 // the most from fastener to fastener along solid plank (NWFA fastener schedule,
-// 2019, as reprinted by Hardwood Floors, Aug/Sep 2025).
-const worthwhile = 8 * tape.Inch
+// 2019, as reprinted by Hardwood Floors, Aug/Sep 2025), less what rounding its
+// ends may take.
+const worthwhile = 8*tape.Inch - 16*tape.Tick
 
 // zones sets how each run is fastened along its length. First and last rows
 // are face-nailed (common practice, no source): wherever no row lies behind, or
@@ -123,7 +124,7 @@ func (l *Layout) besideTurns(r Run) []tape.Length {
 	var out []tape.Length
 	for _, o := range l.Runs {
 		if o.High == r.Low || o.Low == r.High {
-			out = append(out, o.Left.Reach, o.Right.Reach)
+			out = append(out, o.Left.Reach, o.Left.Need, o.Right.Need, o.Right.Reach)
 			for _, y := range []tape.Length{r.Low, r.High} {
 				for _, s := range append(onLine(o.Shape, y), onLine(r.Shape, y)...) {
 					out = append(out, s.From, s.To)
@@ -134,11 +135,15 @@ func (l *Layout) besideTurns(r Run) []tape.Length {
 	return out
 }
 
-// beside tells whether at x a row lies behind the run, and ahead of it: both
-// come to the line between them there, and no wall stands in it.
+// beside tells whether at x a row surely lies behind the run, and ahead of it:
+// both come to the line between them there, and no wall stands in it. Where a row
+// may end in the play of its gap is not known yet: it is counted to where it must.
 func (l *Layout) beside(r Run, x tape.Length) (behind, ahead bool) {
 	low, high := comesTo(r, r.Low, x), comesTo(r, r.High, x)
 	for _, o := range l.Runs {
+		if x < o.Left.Need || x > o.Right.Need {
+			continue
+		}
 		behind = behind || low && o.High == r.Low && comesTo(o, r.Low, x)
 		ahead = ahead || high && o.Low == r.High && comesTo(o, r.High, x)
 	}
