@@ -153,7 +153,7 @@ func (z *zone) lineWith(y *zone) tape.Length {
 	there := sidesOf(turn{y.Dir, z.Dir}.region(y.Outline))
 	for _, e := range sidesOf(z.Outline) {
 		for _, f := range there {
-			sum += e.beside(f, slack)
+			sum += max(e.beside(f, slack), f.beside(e, slack)) // the shorter tells its direction worse
 		}
 	}
 	return sum

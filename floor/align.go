@@ -2,6 +2,7 @@ package floor
 
 import (
 	"math"
+	"slices"
 
 	"strake/plane"
 	"strake/room"
@@ -29,7 +30,7 @@ func (f Floor) In(d plane.Dir) Aligned {
 	a.Reach, a.ReachEdge = f.region(d, least)
 	a.Need, a.NeedEdge = f.region(d, greatest)
 	for _, r := range f.Rings {
-		a.Bare = append(a.Bare, alignRing(d, r.Corners))
+		a.Bare = append(a.Bare, apart(alignRing(d, r.Corners)))
 	}
 	return a
 }
@@ -87,6 +88,15 @@ func alignRing(d plane.Dir, o []plane.XY) plane.Ring {
 		_, out[n-1] = level(out[0], out[n-1])
 	}
 	return out
+}
+
+// apart is a ring without corners that rounding put on the one before.
+func apart(r plane.Ring) plane.Ring {
+	r = slices.Compact(r)
+	for len(r) > 1 && r[0] == r[len(r)-1] {
+		r = r[:len(r)-1]
+	}
+	return r
 }
 
 // region is the inset floor in the row frame, and what each of its sides comes
