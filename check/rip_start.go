@@ -103,7 +103,7 @@ func (s *site) lineArc(z *zone, e edge) (arcs, bool) {
 	case !e.long() || z.lineLength(e) == 0:
 		return nil, false
 	case !s.byFrame(z, e):
-		return arcs{{e.a.Y, 0}}, e.flat() && !s.sharesGrid(z)
+		return arcs{{e.a.Y, 0}}, e.flat() && s.otherGrid(z, e)
 	case high-low >= z.Width-s.lim.RipFrom(z.Width) || (e.b.X-e.a.X).Abs() < s.lim.ShortestPiece.Value:
 		return nil, false
 	}
@@ -138,24 +138,25 @@ func (s *site) rowArcs(z *zone, above bool, reach, need span) arcs {
 
 // byFrame tells whether a frame lies on the other side of a zone line.
 func (s *site) byFrame(z *zone, e edge) bool {
+	return s.across(z, e, func(o *zone) bool { return o.Kind == lay.Frame })
+}
+
+// otherGrid tells whether boards with row lines of their own, or none, lie on the
+// other side of a zone line.
+func (s *site) otherGrid(z *zone, e edge) bool {
+	return s.across(z, e, func(o *zone) bool { return o != z && !onGridOf(o, z) })
+}
+
+// across tells whether a zone of some kind lies on the other side of a zone line.
+func (s *site) across(z *zone, e edge, of func(*zone) bool) bool {
 	for _, o := range s.zones {
-		if o.Kind != lay.Frame {
+		if !of(o) {
 			continue
 		}
 		for _, f := range sidesOf(turn{o.Dir, z.Dir}.region(o.Outline)) {
 			if max(e.beside(f, 4), f.beside(e, 4)) > 0 {
 				return true
 			}
-		}
-	}
-	return false
-}
-
-// sharesGrid tells whether another field has the row lines of z.
-func (s *site) sharesGrid(z *zone) bool {
-	for _, o := range s.zones {
-		if o != z && onGridOf(o, z) {
-			return true
 		}
 	}
 	return false
