@@ -3,6 +3,7 @@ package check
 import (
 	"strake/lay"
 	"strake/plane"
+	"strake/room"
 	"strake/tape"
 )
 
@@ -12,6 +13,9 @@ func (s *site) drawn(p *piece) []plane.Ring {
 	out := []plane.Ring{p.Outline}
 	for _, e := range sides(p.Outline) {
 		if !e.square() || p.profile(e) != lay.Tongue || s.jointed(p, e.faces()) {
+			continue
+		}
+		if f, ok := p.oldBeside(e); ok && f.Old != room.OffersTongue { // it goes into the old floor
 			continue
 		}
 		for _, free := range s.free(p, e) {

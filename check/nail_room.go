@@ -74,9 +74,9 @@ func (b band) open(x *big.Rat, es []edge) bool {
 	return below%2 == 1
 }
 
-// room is how far the region reaches below and above a line at one place along
+// clearance is how far the region reaches below and above a line at one place along
 // the rows; nothing where the line does not lie inside.
-func room(of plane.Region, line tape.Length, x tape.Length) (below, above tape.Length) {
+func clearance(of plane.Region, line tape.Length, x tape.Length) (below, above tape.Length) {
 	low, high := []tape.Length{}, []tape.Length{}
 	for _, e := range sidesOf(of) {
 		if e.upright() || e.x().From >= x || e.x().To < x {

@@ -101,7 +101,7 @@ func (s *site) holdNailer(r Rule, n *run, on plane.Span) []finding.Finding {
 		if t.Len() < fastenersApart {
 			continue
 		}
-		back, on := room(n.zone.at.Bare, n.tongueEdge(), t.From+t.Len()/2)
+		back, on := clearance(n.zone.at.Bare, n.tongueEdge(), t.From+t.Len()/2)
 		if n.zone.Ahead < 0 {
 			back, on = on, back
 		}

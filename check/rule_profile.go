@@ -81,17 +81,17 @@ func (s *site) may(p *piece, on side) []lay.Profile {
 		high = !high
 	}
 	if on == leftEnd || on == rightEnd {
-		return s.mayEnd(p, high)
+		return s.mayEnd(p, on, high)
 	}
 	return s.mayEdge(p, high)
 }
 
 // mayEnd is about the end towards +X in the board, or the one at X 0.
-func (s *site) mayEnd(p *piece, high bool) []lay.Profile {
+func (s *site) mayEnd(p *piece, on side, high bool) []lay.Profile {
 	tongue := high == (p.zone.handOf() == stock.RightHand)
 	switch {
-	case !inFull(p.InBoard, p.board, high) && len(s.zones) > 1:
-		return []lay.Profile{lay.Cut, lay.Spline, lay.Groove} // grooved on the job, to meet a header
+	case !inFull(p.InBoard, p.board, high) && (len(s.zones) > 1 || p.meetsOld(on)):
+		return []lay.Profile{lay.Cut, lay.Spline, lay.Groove} // grooved on the job, to meet a header or an old floor
 	case !inFull(p.InBoard, p.board, high):
 		return []lay.Profile{lay.Cut}
 	case s.stock.EndTongue == 0:

@@ -19,11 +19,11 @@ func (f Floor) In(d plane.Dir) Aligned {
 		from, to := level(d.ToRow(e.From), d.ToRow(e.To))
 		run := to.Sub(from)
 		beside := run.Y.Abs() < run.X.Abs()
-		r := e.Ends
+		r, old := e.Ends, e.Old
 		if beside {
-			r = e.Sides
+			r, old = e.Sides, ""
 		}
-		a.Edges = append(a.Edges, AlignedEdge{Edge: i, Name: e.Name, Kind: e.Kind, From: from, To: to, Beside: beside, Range: r, InPlace: e.InPlace})
+		a.Edges = append(a.Edges, AlignedEdge{Edge: i, Name: e.Name, Kind: e.Kind, From: from, To: to, Beside: beside, Range: r, InPlace: e.InPlace, Old: old})
 		least[i], greatest[i] = r.Least.Millimetres(), r.Greatest.Millimetres()
 	}
 	f.group(&a)

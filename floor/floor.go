@@ -37,14 +37,17 @@ func (r Range) Play() tape.Length { return r.Greatest - r.Least }
 
 // Edge is one straight edge of the floor, with the floor on its left.
 type Edge struct {
-	Name     string // "wall A-B", "hearth", "jamb of the hall doorway"
-	Kind     Kind
-	Wall     room.Wall // the wall it lies on, counter-clockwise; empty: none
-	Stay     string    // what stays whose side it is, by its name; empty: none
-	Side     int       // Stay: which side, as room.Stay counts them
-	Ends     Range     // where row ends meet it
-	Sides    Range     // where it lies beside the rows
-	InPlace  bool      // row ends here are crosscuts measured in place
+	Name    string // "wall A-B", "hearth", "jamb of the hall doorway"
+	Kind    Kind
+	Wall    room.Wall // the wall it lies on, counter-clockwise; empty: none
+	Stay    string    // what stays whose side it is, by its name; empty: none
+	Side    int       // Stay: which side, as room.Stay counts them
+	Ends    Range     // where row ends meet it
+	Sides   Range     // where it lies beside the rows
+	InPlace bool      // row ends here are crosscuts measured in place
+	// Old is what an old floor offers to row ends here; empty: there is none, or a
+	// strip covers the joint.
+	Old      room.Offer
 	From, To plane.XY
 }
 
@@ -100,4 +103,5 @@ type AlignedEdge struct {
 	Range    Range // the one that holds in this direction
 	Group    int   // edges of one bowed wall that follow each other share it
 	InPlace  bool
+	Old      room.Offer // rows end at it, and an old floor offers them this; empty: none
 }

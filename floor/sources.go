@@ -22,8 +22,9 @@ type source struct {
 	framed   bool // boards lie along it all round: no row ends at it
 	tongue   bool // Meeting: the boards beyond offer a tongue
 	stay     string
-	side     int  // of stay
-	face     bool // an opening that the floor ends in at the face of its wall
+	side     int        // of stay
+	old      room.Offer // of an old floor beyond, to row ends
+	face     bool       // an opening that the floor ends in at the face of its wall
 }
 
 // overlap is how far a doorway reaches into its rooms before the union: rooms
@@ -110,6 +111,9 @@ func (p *parts) doorway(b room.Built, d room.Doorway, cover tape.Length) {
 		out := e.Sub(s).Unit().Left().Times(-d.Ends.Millimetres()) // the wall lies to the right
 		farS, farE = s.Add(out), e.Add(out)
 		p.line("doorway "+d.Name, beyondKind(d.Beyond), 0, farS, farE)
+		if d.Mates() {
+			p.sources[len(p.sources)-1].old = d.Old.Offers
+		}
 	} // else the other side's start is this side's end
 	if farS == s || farE == e {
 		p.sources[len(p.sources)-1].face = true
@@ -243,6 +247,9 @@ func (p parts) meet(a, b plane.XY, lim limits.Limits) Edge {
 	e.Ends, e.Sides, e.InPlace = gaps(e.Kind, cover, lim)
 	if at >= 0 && p.sources[at].framed {
 		e.Ends, e.InPlace = e.Sides, false
+	}
+	if at >= 0 && p.sources[at].old != "" { // ends go into its edge, and are cut to it one by one
+		e.Old, e.Ends = p.sources[at].old, Range{}
 	}
 	if at >= 0 && p.sources[at].tongue { // a factory tongue does not go into a tongue
 		e.InPlace = true

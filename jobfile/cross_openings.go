@@ -191,7 +191,7 @@ func (n *names) wishes() {
 		n.wall(at("wishes", "rows_along"), w.Direction)
 	}
 	n.wall(at("wishes", "start_wall"), w.StartWall)
-	n.place(at("wishes", "edge_on"), w.EdgeOn)
+	n.mark(at("wishes", "edge_on"), w.EdgeOn)
 	n.edge(at("wishes", "full_board_at"), w.FullBoard)
 	for i, s := range w.Seen {
 		n.wall(at("wishes", "seen_walls", strconv.Itoa(i)), s)

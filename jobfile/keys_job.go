@@ -129,7 +129,7 @@ var wishTable = table[job.Wishes]{fields: []field[job.Wishes]{
 		}
 	}),
 	from("continuous_from", "Rows of this room, or through this doorway, go on without a break: the direction follows where nothing else gives it, unless that leaves a sliver.", func(w *job.Wishes) *string { return &w.From }),
-	corner("edge_on", "A row edge falls on this corner or point.", func(w *job.Wishes) *string { return &w.EdgeOn }),
+	corner("edge_on", "A row edge falls on this corner or point, or on the row edge of the old floor beyond this doorway.", func(w *job.Wishes) *string { return &w.EdgeOn }),
 	edge("full_board_at", "The row along this edge is a full board.", func(w *job.Wishes) *string { return &w.FullBoard }),
 	wall("taper_at", "This wall takes all of the taper: rows run along the one that faces it, unless that leaves a sliver.", func(w *job.Wishes) *room.Wall { return &w.Taper }),
 	seenField(),

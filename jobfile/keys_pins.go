@@ -20,7 +20,7 @@ var ripTable = table[job.Rip]{fields: []field[job.Rip]{
 }}
 
 var pinTable = table[job.Pins]{fields: []field[job.Pins]{
-	corner("row_edge_on", "A row edge falls on this corner or point.", func(p *job.Pins) *string { return &p.RowEdge }),
+	corner("row_edge_on", "A row edge falls on this corner or point, or on the row edge of the old floor beyond this doorway.", func(p *job.Pins) *string { return &p.RowEdge }),
 	edge("full_board_at", "The row along this edge is a full board.", func(p *job.Pins) *string { return &p.FullBoard }),
 	sub("rip", "The row along an edge is ripped to a width.", ripTable, func(p *job.Pins) *job.Rip { return &p.Rip }),
 	corner("spline_on", "The first two rows meet on the line through this corner or point, groove to groove on a spline, and rows are laid from it both ways.", func(p *job.Pins) *string { return &p.Spline }),
@@ -110,7 +110,7 @@ func (n *names) from(path, s string) {
 // pins checks that what is pinned is there.
 func (n *names) pins() {
 	p := n.j.Pins
-	n.place(at("pins", "row_edge_on"), p.RowEdge)
+	n.mark(at("pins", "row_edge_on"), p.RowEdge)
 	n.place(at("pins", "spline_on"), p.Spline)
 	n.edge(at("pins", "full_board_at"), p.FullBoard)
 	n.edge(at("pins", "rip", "at"), p.Rip.At)

@@ -293,6 +293,8 @@ var mistakes = []struct {
 	{"edge_on: P", "continuous_from: way out", "way out", "no doorway between two rooms", "one of arch"},
 	{"seed: 18446", "pins: {continuous_from: attic}\nseed: 18446", "attic", "no doorway between two rooms", "one of arch"},
 	{"edge_on: P", "edge_on: Q", "Q", "not a corner or point", "one of"},
+	{"edge_on: P", "edge_on: way out", "way out", "no old floor beyond", "row_edge_at"},
+	{"seed: 18446", "pins: {row_edge_on: way out}\nseed: 18446", "way out}", "no old floor beyond", "row_edge_at"},
 	{"seed: 18446", "pins: {stepped_at: A-Q}\nseed: 18446", "A-Q", "is not a corner", "A-B"},
 	{"seed: 18446", "pins: {rip: {at: A-B, width: 5-1/8}}\nseed: 18446", "5-1/8", "no row is that wide", "full_board_at"},
 	{"seed: 18446", "pins: {taper_at: A-B}\nseed: 18446", "A-B", "another direction", "rows_along"},

@@ -36,12 +36,12 @@ func (p Plan) old(d room.Doorway, style tape.Style) finding.Finding {
 	wall := plane.DirOf(from, to)
 	through := math.Abs(plane.XY(wall).Dot(plane.XY(p.Layout.Dir))) < math.Sqrt2/2
 	switch {
-	case through && d.Old.Along, !through && !d.Old.Along:
+	case through && d.Old.Along:
+		x.Measured = "its rows lie square to these"
+		x.Do = "These rows end at its last row: " + p.joined(d, "edge", style)
+	case !through && !d.Old.Along:
 		x.Measured = "its rows lie square to these"
 		x.Do = "They meet at a header: " + headerFor(d.Old.Offers)
-		if through { // ours end at its edge
-			x.Do = "These rows end at its last row: " + endsAt(d.Old.Offers)
-		}
 	case !through:
 		x.Measured = p.sideBySide(d, style)
 		x.Do = alongside(d.Old.Offers)
@@ -53,12 +53,7 @@ func (p Plan) old(d room.Doorway, style tape.Style) finding.Finding {
 
 // runOn is about rows that run the same way through an opening.
 func (p Plan) runOn(x *finding.Finding, d room.Doorway, wall plane.Dir, style tape.Style) {
-	_, ccw, _ := p.Built.FindWall(d.Wall)
-	corner, sign := p.Built.At[d.From], 1.0
-	if d.From == ccw[1] {
-		sign = -1
-	}
-	mark := corner.Add(plane.XY(wall).Times(sign * d.Old.EdgeAt.Millimetres()))
+	mark, _ := p.Built.OldEdge(d)
 	pitch, c := p.Layout.Pitch, p.Layout.Courses()
 	y := p.Aligned.Dir.ToRow(mark).Y
 	off := min(y-c.Below(y), c.Above(y)-y)
@@ -76,12 +71,12 @@ func (p Plan) runOn(x *finding.Finding, d room.Doorway, wall plane.Dir, style ta
 	pinned := p.narrowestWith(lay.Pin{Kind: lay.PinEdge, Where: "the old floor's edge", At: mark})
 	switch {
 	case off+drift <= tight:
-		x.Do = "Run on: " + runsOn(d.Old.Offers)
+		x.Do = "They run on: " + p.joined(d, "row ends", style)
 	case drift <= 2*tight:
-		x.Do = fmt.Sprintf("To run on, mark that row edge as a point and pin row_edge_on it: the narrowest rip is then %s instead of %s. Else a header across the opening, which hides any misfit, or a turn.",
-			style.Of(pinned), style.Of(p.narrowest()))
+		x.Do = fmt.Sprintf("To run on in register, pin row_edge_on: %s: the narrowest rip is then %s instead of %s. Else a header across the opening, which hides any misfit, or a turn. As it is planned, %s",
+			d.Name, style.Of(pinned), style.Of(p.narrowest()), p.joined(d, "row ends", style))
 	default:
-		x.Do = fmt.Sprintf("Its rows are too wide or too narrow to run on: a header across the opening hides that, or turn the rows. Pinned to its edge the narrowest rip would be %s.", style.Of(pinned))
+		x.Do = fmt.Sprintf("Its rows are too wide or too narrow to run on: a header across the opening hides that, or turn the rows. Pinned to its edge the narrowest rip would be %s. As it is planned, %s", style.Of(pinned), p.joined(d, "row ends", style))
 	}
 }
 
@@ -111,24 +106,46 @@ func (p Plan) sideBySide(d room.Doorway, style tape.Style) string {
 	return "rows lie along it on both sides"
 }
 
-func runsOn(offers room.Offer) string {
-	switch offers {
-	case room.OffersTongue:
-		return "its ends carry tongues; start these rows there with groove ends."
-	case room.OffersGroove:
-		return "its ends carry grooves; put tongue ends or splines in."
+// joined says how the row ends that come to an old floor are joined to its edge
+// or its row ends, and what that takes.
+func (p Plan) joined(d room.Doorway, its string, style tape.Style) string {
+	switch {
+	case !d.Mates():
+		return "a strip covers the joint, and the ends stop under it."
+	case p.Job.Boards.EndTongue == 0:
+		return "boards with plain ends butt against it, cut in place."
 	}
-	return "its ends are square: butt these, or groove both for a spline."
+	ends, long := p.endsAt("doorway " + d.Name)
+	switch d.Old.Offers {
+	case room.OffersTongue:
+		return fmt.Sprintf("%s of these rows take the tongue of its %s, a sawn one grooved on the job.", count(ends, "end"), its)
+	case room.OffersGroove:
+		return fmt.Sprintf("%s of these rows get a spline into the groove of its %s, %s in all.", count(ends, "end"), its, style.Up(long))
+	}
+	return fmt.Sprintf("its %s are square: groove them on the job over %s; %s of these rows get a spline into that.", its, style.Up(long), count(ends, "end"))
 }
 
-func endsAt(offers room.Offer) string {
-	switch offers {
-	case room.OffersTongue:
-		return "its edge carries a tongue; groove the ends of these rows for it."
-	case room.OffersGroove:
-		return "its edge carries a groove; tongue ends go in, the others get a spline."
+func count(n int, what string) string {
+	if n == 1 {
+		return "one " + what
 	}
-	return "its edge is square: groove it and these ends for a spline, or butt them with a stated gap."
+	return fmt.Sprintf("%d %ss", n, what)
+}
+
+// endsAt is how many row ends come to an edge of the floor, and how wide they
+// are together.
+func (p Plan) endsAt(edge string) (ends int, long tape.Length) {
+	for _, f := range p.Fields {
+		for _, r := range f.Layout.Runs {
+			for k, e := range []lay.EndRange{r.Left, r.Right} {
+				if e.Edge == edge {
+					ends++
+					long += []tape.Length{r.WidthLeft, r.WidthRight}[k]
+				}
+			}
+		}
+	}
+	return ends, long
 }
 
 func headerFor(offers room.Offer) string {

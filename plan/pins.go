@@ -17,7 +17,7 @@ func pinsOf(j job.Job, b room.Built, f floor.Floor) []lay.Pin {
 	var out []lay.Pin
 	p := j.Pins
 	place := func(k lay.PinKind, name string) {
-		if at, ok := b.At[name]; ok && name != "" {
+		if at, ok := b.Mark(name); ok {
 			out = append(out, lay.Pin{Kind: k, Where: name, At: at})
 		}
 	}

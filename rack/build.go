@@ -29,6 +29,7 @@ func (e *engine) build(a Ask, ls []tape.Length, plan []filled) lay.Lay {
 	b.slipTongues()
 	b.endTongues(a)
 	b.meetings()
+	b.oldFloors()
 	b.besideFrames()
 	b.boards()
 	l.Spare = e.spare(ls, b.number)

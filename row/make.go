@@ -84,7 +84,10 @@ func layIn(a floor.Aligned, f floor.Floor, b room.Built, from basis, widths []ta
 // board at the wished edge, where that makes no rip too narrow.
 func (p problem) wished(best tape.Length, s score, a floor.Aligned, b room.Built, w Wishes, style tape.Style) (tape.Length, score, []finding.Finding) {
 	f := finding.Finding{Rule: "row edge on a corner", Where: "corner " + w.EdgeOn, Limit: "at least " + style.Of(slices.Max(p.limits))}
-	at, ok := b.At[w.EdgeOn]
+	at, ok := b.Mark(w.EdgeOn)
+	if _, corner := b.At[w.EdgeOn]; !corner {
+		f.Where = "row edge of the old floor in doorway " + w.EdgeOn
+	}
 	offsets := p.through(a.Dir.ToRow(at).Y)
 	if !ok && w.FullAt != "" {
 		f.Rule, f.Where = "full board at an edge", w.FullAt

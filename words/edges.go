@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"strake/floor"
+	"strake/room"
 )
 
 // Meets says how boards meet a floor edge: the gap, the joint, the strip over
@@ -24,6 +25,9 @@ func meets(e floor.AlignedEdge, s Lengths) string {
 		if e.Beside {
 			return "flush, soft joint " + span(e.Range, s)
 		}
+		if e.Old != "" {
+			return "joined to the old floor, " + joined(e.Old)
+		}
 		return "flush, fine joint " + span(e.Range, s)
 	case floor.Transition:
 		return "under the transition, gap " + span(e.Range, s)
@@ -33,6 +37,17 @@ func meets(e floor.AlignedEdge, s Lengths) string {
 		return "gap " + span(e.Range, s) + " under its cover"
 	}
 	return "gap " + span(e.Range, s)
+}
+
+// joined says how ends are joined to an old floor.
+func joined(o room.Offer) string {
+	switch o {
+	case room.OffersTongue:
+		return "a groove on its tongue"
+	case room.OffersGroove:
+		return "a spline in its groove"
+	}
+	return "a spline in both, its edge grooved on the job"
 }
 
 // jamb says how far boards go under an undercut jamb's face.
