@@ -54,10 +54,12 @@ func (b *builder) tongueBeyond(run int, f row.Field, at lay.EndRange, p *lay.Pie
 		return !left, true
 	}
 	tongue, met = b.beyond(run, p, left, taken)
-	if !met && f.Kind == lay.Frame {
-		return true, true
+	lo, hi := p.Outline.Box()
+	end := hi.X
+	if left {
+		end = lo.X
 	}
-	return tongue, met
+	return tongue || !met && f.Kind == lay.Frame, met || f.Kind == lay.Frame || (end-at.Reach).Abs() <= tape.Tick
 }
 
 // isSeam tells whether an edge of a field is one where other boards lie.
@@ -81,16 +83,23 @@ func mating(end lay.Profile, tongue bool) lay.Profile {
 // rounding is how far the corners of a mitre of 45 degrees may put it off.
 const rounding = 4 * tape.Tick
 
-// nearby is how far an end may lie off a line of other boards and still meet
-// them, 8 micrometres: it is rounded, and square where a slanted line crosses so
-// little of its row that no mitre is asked for.
-const nearby = 64 * tape.Tick
+// nearby is how far an end may lie off a line of other boards by rounding.
+const nearby = 16 * tape.Tick
+
+// atSeam is how far the end of a row may lie off the boards beyond a seam, 8
+// micrometres: it is square where a slanted seam crosses so little of its row that
+// no mitre is asked for.
+const atSeam = 64 * tape.Tick
 
 // beyond tells whether the boards that the end of a piece comes to offer a
 // tongue, and notes along which stretch of theirs it lies.
 func (b *builder) beyond(run int, p *lay.Piece, left bool, taken map[int][]plane.Span) (tongue, met bool) {
 	from, to := endCorners(p.Outline, left)
-	d := b.lay.Zones[b.lay.Runs[run].Zone].Dir
+	own := b.lay.Zones[b.lay.Runs[run].Zone]
+	d, near := own.Dir, atSeam
+	if own.Kind == lay.Frame {
+		near = nearby
+	}
 	u, v := d.FromRow(from), d.FromRow(to)
 	for k, o := range b.lay.Runs {
 		if b.fields[k] == b.fields[run] {
@@ -108,10 +117,10 @@ func (b *builder) beyond(run int, p *lay.Piece, left bool, taken map[int][]plane
 			m := on.Meet(plane.Span{From: lo.X, To: hi.X})
 			switch {
 			case m.Empty():
-			case (x.Y-lead).Abs() <= nearby && (y.Y-lead).Abs() <= nearby:
+			case (x.Y-lead).Abs() <= near && (y.Y-lead).Abs() <= near:
 				tongue, met = true, true
 				taken[id] = append(taken[id], m)
-			case (x.Y-follow).Abs() <= nearby && (y.Y-follow).Abs() <= nearby:
+			case (x.Y-follow).Abs() <= near && (y.Y-follow).Abs() <= near:
 				return false, true
 			}
 		}
