@@ -9,6 +9,7 @@ import (
 	"strake/floor"
 	"strake/lay"
 	"strake/plane"
+	"strake/room"
 	"strake/stock"
 	"strake/tape"
 )
@@ -138,6 +139,12 @@ func jambRoom() *bench {
 }
 
 var slips = []slip{
+	{"no spline at an old floor", oldRoom, func(b *bench) { b.lay.Pieces[1].Right = lay.Cut }, "old floor", "row 1, piece 2 at wall B-C", "cut against the groove of the old floor", 0},
+	{"a groove at an old floor's", oldRoom, func(b *bench) { b.lay.Pieces[1].Right = lay.Groove }, "old floor", "row 1, piece 2 at wall B-C", "groove against the groove", 0},
+	{"a spline at an old floor's tongue", oldRoom, func(b *bench) {
+		b.at[0].Edges[1].Old = room.OffersTongue
+		b.lay.Pieces[4].Right, b.lay.Pieces[6].Right = lay.Groove, lay.Groove
+	}, "old floor", "row 1, piece 2 at wall B-C", "spline against the tongue", 0},
 	{"corners crossed", plainRoom, func(b *bench) {
 		o := b.lay.Pieces[0].Outline
 		o[1], o[2] = o[2], o[1]

@@ -6,6 +6,7 @@ import (
 	"strake/floor"
 	"strake/lay"
 	"strake/plane"
+	"strake/room"
 	"strake/tape"
 )
 
@@ -143,6 +144,20 @@ func tileRoom() *bench {
 	a.Edges[1].From.X, a.Edges[1].To.X = in(100), in(100)
 	a.Bare = one(rc(-0.75, -0.75, 100, 12.25))
 	b.at[0] = a
+	b.describe()
+	return b
+}
+
+// oldRoom is the tile room with an old floor instead, whose row ends carry
+// grooves: splines go into them.
+func oldRoom() *bench {
+	b := tileRoom()
+	a := b.at[0]
+	a.Edges[1].Range, a.Edges[1].Old = floor.Range{}, room.OffersGroove
+	b.at[0] = a
+	for _, n := range b.lay.Runs {
+		b.lay.Pieces[n.Pieces[len(n.Pieces)-1]].Right = lay.Spline
+	}
 	b.describe()
 	return b
 }

@@ -370,7 +370,7 @@ func splineRoom() *bench {
 }
 
 var goodLays = map[string]func() *bench{
-	"plain": plainRoom, "ell": ellRoom, "slant": slantRoom, "header": headerRoom, "spline": splineRoom,
+	"plain": plainRoom, "ell": ellRoom, "slant": slantRoom, "header": headerRoom, "old floor": oldRoom, "spline": splineRoom,
 }
 
 func TestGoodLaysAreSilent(t *testing.T) {
