@@ -39,7 +39,7 @@ func held(l lay.Lay, at map[int]floor.Aligned, need map[int]plane.Region, lim li
 			out = append(out, r.hold(r, s)...)
 		}
 	}
-	return out
+	return plainly(out)
 }
 
 // Lay holds a lay to every rule, on the floor turned into each zone's frame,

@@ -40,8 +40,9 @@ func holdRip(r Rule, s *site) []finding.Finding {
 					bare = append(bare, f)
 					continue
 				}
-				told[e.Name] = true
-				out = append(out, f)
+				if told[e.Name] = true; f.Rule != "" {
+					out = append(out, f)
+				}
 			}
 		}
 	}
@@ -77,6 +78,8 @@ func (s *site) holdEdge(r Rule, z *zone, name string, closing bool) []finding.Fi
 		f.Measured = s.say(floorOf(n.width)) + " wide"
 	}
 	switch {
+	case exempt && closing && n.p != nil && !n.under(n.limit):
+		return []finding.Finding{{Pieces: f.Pieces}} // not needed: nothing to be told
 	case exempt && closing:
 		return []finding.Finding{s.holdExempt(z, f, n, x)}
 	case exempt:
@@ -97,8 +100,6 @@ func (s *site) holdExempt(z *zone, f finding.Finding, n rip, x lay.Exemption) fi
 	switch {
 	case n.p == nil:
 		return f
-	case !n.under(n.limit):
-		f.Do = "More than the limit: the exemption is not needed here."
 	case n.under(x.To):
 		f.Level, f.Limit, f.Do = finding.Stop, s.say(x.To)+", as the exemption has it", "The exemption does not hold: the rip is narrower than it says."
 	case x.Pin != "" && !s.isPinned(x.Pin):

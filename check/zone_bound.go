@@ -77,6 +77,9 @@ func (z *zone) lineLength(e edge) tape.Length {
 	}
 	l := e.part(in)
 	for _, f := range sidesOf(z.at.Bare) {
+		if d := e.step(); cross(d, f.a.Sub(e.a)).Sign() == 0 && cross(d, f.b.Sub(e.a)).Sign() == 0 {
+			continue // exactly on its line: that is not inside
+		}
 		// A short side with rounded corners points away from a long wall: either
 		// may lie on the line of the other.
 		l -= max(e.beside(edge{f.b, f.a}, 2), f.beside(edge{e.b, e.a}, 2))

@@ -63,13 +63,18 @@ func TestContinuousFromTheCloset(t *testing.T) {
 		level    finding.Level
 		says     string
 	}{
-		"not asked":             {60, 48, "", false, "", ""},
-		"wished":                {60, 48, "wishes: {continuous_from: closet}", true, finding.Note, "without a break"},
-		"by the doorway":        {60, 48, "wishes: {continuous_from: closet door}", true, finding.Note, "without a break"},
-		"against another wish":  {60, 48, "wishes: {rows_along: A-B, continuous_from: closet}", false, finding.Warn, "lie along the opening"},
-		"pinned against a wish": {60, 48, "wishes: {rows_along: A-B}\npins: {continuous_from: closet}", true, finding.Note, "without a break"},
-		"leaves a sliver":       {sliverAt, 48, "wishes: {continuous_from: closet}", false, finding.Warn, "would leave a rip of"},
-		"pinned with a sliver":  {sliverAt, 48, "pins: {continuous_from: closet}", true, finding.Note, "without a break"},
+		"not asked":                     {60, 48, "", false, "", ""},
+		"wished":                        {60, 48, "wishes: {continuous_from: closet}", true, finding.Note, "without a break"},
+		"by the doorway":                {60, 48, "wishes: {continuous_from: closet door}", true, finding.Note, "without a break"},
+		"against another wish":          {60, 48, "wishes: {rows_along: A-B, continuous_from: closet}", false, finding.Warn, "lie along the opening"},
+		"pinned against a wish":         {60, 48, "wishes: {rows_along: A-B}\npins: {continuous_from: closet}", true, finding.Note, "without a break"},
+		"square to another wall":        {60, 48, "wishes: {rows_across: A-B, continuous_from: closet}", true, finding.Note, "without a break"},
+		"square to the wrong wall":      {60, 48, "wishes: {rows_across: B-C, continuous_from: closet}", false, finding.Warn, "lie along the opening"},
+		"between two walls":             {60, 48, "wishes: {rows_between: [B-C, D-A], continuous_from: closet}", true, finding.Note, "without a break"},
+		"between the wrong walls":       {60, 48, "wishes: {rows_between: [A-B, C-D], continuous_from: closet}", false, finding.Warn, "lie along the opening"},
+		"pinned between the wrong ones": {60, 48, "wishes: {rows_between: [A-B, C-D]}\npins: {continuous_from: closet}", true, finding.Note, "without a break"},
+		"leaves a sliver":               {sliverAt, 48, "wishes: {continuous_from: closet}", false, finding.Warn, "would leave a rip of"},
+		"pinned with a sliver":          {sliverAt, 48, "pins: {continuous_from: closet}", true, finding.Note, "without a break"},
 	} {
 		p := planText(t, closetJob(tt.at, tt.long, tt.more))
 		if got := goesThrough(p); got != tt.through {

@@ -74,10 +74,15 @@ func continuous(j job.Job) row.Continuous {
 	return row.Continuous{}
 }
 
-// untold are findings of the checker without those of pins that are left out
-// and that the rows told of already, with why.
+// untold are findings of the checker without those that the rows told of already,
+// with why: pins that are left out, and edges too slanted for one rip.
 func (p Plan) untold(fs []finding.Finding) []finding.Finding {
 	return slices.DeleteFunc(fs, func(f finding.Finding) bool {
+		if f.Level == finding.Note && f.Do == "the edge is too slanted for one rip" {
+			return slices.ContainsFunc(p.Findings, func(g finding.Finding) bool {
+				return g.Rule == "edge too slanted for one rip" && (f.Where == g.Where || strings.HasSuffix(f.Where, " at "+g.Where))
+			})
+		}
 		return f.Rule == "pin" && f.Level == finding.Warn && slices.ContainsFunc(p.Findings, func(g finding.Finding) bool { return g.Rule == f.Rule && g.Where == f.Where })
 	})
 }

@@ -102,6 +102,39 @@ func TestPinThatNothingKeeps(t *testing.T) {
 	}
 }
 
+// A pin that the rows cannot keep is told once, as a warning with why, and left
+// out; one that names a row that is not there stops.
+func TestPinsThatCannotHold(t *testing.T) {
+	for pin, why := range map[string]string{
+		"full_board_at: B-C":          "no row closes against it",
+		"rip: {at: B-C, width: 3}":    "no row closes against it",
+		"stepped_at: B-C":             "none lies along it",
+		"tongues_toward: B-C":         "no side tongue faces it",
+		"spline_on: B":                "no row lies behind a line there",
+		"spline_on: C":                "",
+		"rip: {at: A-B, width: 0.05}": "a full board closes there",
+		"boards: {77: [40, 30]}":      "there is no row 77",
+	} {
+		p := planText(t, closetJob(60, 48, "wishes: {rows_along: A-B}\npins: {"+pin+"}"))
+		told := 0
+		for _, f := range p.Findings {
+			level := finding.Warn
+			if strings.HasPrefix(pin, "boards") {
+				level = finding.Stop
+			}
+			switch {
+			case f.Rule == "pin" && f.Level == level && strings.Contains(f.Measured, why):
+				told++
+			case f.Level == finding.Stop || f.Rule == "pin":
+				t.Errorf("%s: %s", pin, f)
+			}
+		}
+		if want := min(1, len(why)); told != want {
+			t.Errorf("%s: told %d times", pin, told)
+		}
+	}
+}
+
 // The comparison counts the rip along a frame too.
 func TestRipAtAFrameIsScored(t *testing.T) {
 	p := planText(t, besideButted)

@@ -108,7 +108,10 @@ func (e *engine) pinFindings(plan []filled, style tape.Style) []finding.Finding 
 			says = append(says, style.Of(l))
 		}
 		f := finding.Finding{Level: finding.Warn, Rule: "pin", Where: "boards of row " + n, Measured: strings.Join(says, ", "),
-			Do: "Not kept: no such row, no such boards on the pallet, or they do not fill it. Look in the row list for its name and length."}
+			Do: "Not kept: no such boards on the pallet, or they do not fill it. Look in the row list for its length."}
+		if !slices.ContainsFunc(plan, func(p filled) bool { return p.name() == n }) {
+			f.Level, f.Measured, f.Do = finding.Stop, "there is no row "+n, "Name a row as the row list does, or take the pin out."
+		}
 		for _, p := range plan {
 			if _, ok := e.pinned[p.index]; !ok || p.name() != n {
 				continue

@@ -2,6 +2,7 @@ package row
 
 import (
 	"maps"
+	"slices"
 
 	"strake/finding"
 	"strake/floor"
@@ -77,7 +78,23 @@ func Fields(p Place) []Field {
 	out := q.fields(d, from, fs)
 	out[0].Layout.Findings = append(out[0].Layout.Findings, p.continuousFinding(out, lost)...)
 	out[0].Layout.Findings = append(out[0].Layout.Findings, q.lostFindings(d, out)...)
+	q.leaveOut(d, out)
+	tellOnce(out)
 	return out
+}
+
+// tellOnce keeps of findings on an edge that is too slanted for the rows of
+// several fields the first.
+func tellOnce(fs []Field) {
+	told := map[string]bool{}
+	for i := range fs {
+		l := &fs[i].Layout
+		l.Findings = slices.DeleteFunc(slices.Clone(l.Findings), func(f finding.Finding) bool {
+			was := told[f.Where]
+			told[f.Where] = was || f.Rule == slantedRule
+			return was && f.Rule == slantedRule
+		})
+	}
 }
 
 // fields is Fields with the direction of the first one given.

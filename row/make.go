@@ -181,15 +181,30 @@ func (l *Layout) sliverFindings(lim limits.Limits, style tape.Style) []finding.F
 		out = append(out, finding.Finding{Level: finding.Warn, Rule: "narrowest rip", Where: strings.Join(slivers, ", "),
 			Measured: fine.Of(least.Narrowest), Limit: "at least " + fine.Of(least.Limit), Source: lim.NarrowestRip.Source, Do: do})
 	}
+	return append(out, l.oddFindings(style)...)
+}
+
+// oddFindings name each edge too slanted for one rip once, with the length of all
+// its stretches where rows run out narrow.
+func (l *Layout) oddFindings(style tape.Style) []finding.Finding {
+	under := map[string]tape.Length{}
+	var out []finding.Finding
 	for _, o := range l.Odd {
-		if o.Under > 0 {
-			out = append(out, finding.Finding{Level: finding.Note, Rule: "edge too slanted for one rip", Where: o.Edge,
-				Measured: fmt.Sprintf("rows run out narrow over %s of it", style.Of(o.Under)),
+		under[o.Edge] += o.Under
+	}
+	for _, o := range l.Odd {
+		if u := under[o.Edge]; u > 0 {
+			delete(under, o.Edge)
+			out = append(out, finding.Finding{Level: finding.Note, Rule: slantedRule, Where: o.Edge,
+				Measured: fmt.Sprintf("rows run out narrow over %s of it", style.Of(u)),
 				Do:       "Rows end in points here whatever the start; cut them to the edge one by one."})
 		}
 	}
 	return out
 }
+
+// slantedRule is what findings on edges too slanted for one rip are called.
+const slantedRule = "edge too slanted for one rip"
 
 // neck is the narrowest section of the runs of a row beside an edge.
 func (l *Layout) neck(r Rip, e edge, a floor.Aligned) tape.Length {
