@@ -3,35 +3,26 @@ package row
 import (
 	"slices"
 
+	"strake/floor"
 	"strake/plane"
 	"strake/tape"
 )
 
-// sort numbers the runs in the order of laying and puts them into it: turn by
-// turn, rows in the direction of their tongues, from left to right.
-func (l *Layout) sort(cs []cell) {
-	type place struct{ start, turn, row, part int }
-	at := make([]place, len(l.Runs))
+// sort numbers the runs in the order of laying and puts them into it: cell by
+// cell, and each from left to right.
+func (l *Layout) sort(g grid, rooms []floor.RoomOutline) {
+	cs := g.cells
 	for _, c := range cs {
 		for _, i := range c.runs {
-			r := &l.Runs[i]
-			r.Ahead = c.ahead
-			at[i] = place{c.start, c.turn, r.Row * c.ahead, r.Part}
+			l.Runs[i].Ahead = c.ahead
 		}
 	}
-	order := make([]int, len(l.Runs))
-	for i := range order {
-		order[i] = i
+	var order []int
+	for _, c := range l.order(g, rooms) {
+		runs := slices.Clone(cs[c].runs)
+		slices.SortStableFunc(runs, func(i, j int) int { return l.Runs[i].Part - l.Runs[j].Part })
+		order = append(order, runs...)
 	}
-	slices.SortStableFunc(order, func(x, y int) int {
-		a, b := at[x], at[y]
-		for _, d := range []int{a.start - b.start, a.turn - b.turn, a.row - b.row, a.part - b.part} {
-			if d != 0 {
-				return d
-			}
-		}
-		return 0
-	})
 	was := l.Runs
 	l.Runs = make([]Run, len(was))
 	now := make([]int, len(was))

@@ -68,7 +68,7 @@ func layIn(a floor.Aligned, f floor.Floor, b room.Built, from basis, widths []ta
 	if w.Middle { // what lies behind goes the other way
 		w.Turning = TurnAll
 	}
-	l.spread(a, w.Turning)
+	l.spread(a, f.Rooms, w.Turning)
 	l.zones(a, lim)
 	l.odd(p, a)
 	fine := style

@@ -45,7 +45,7 @@ type Area struct {
 
 // spread gives each run its sense and its place in the order of laying, from
 // the longest run of the start row on.
-func (l *Layout) spread(a floor.Aligned, turning Turning) {
+func (l *Layout) spread(a floor.Aligned, rooms []floor.RoomOutline, turning Turning) {
 	g := l.grid(a)
 	if turning == TurnNone {
 		for i := range g.cells {
@@ -54,7 +54,7 @@ func (l *Layout) spread(a floor.Aligned, turning Turning) {
 	} else {
 		g.reach(g.longestOf(l.StartRow, l.Runs), turning)
 	}
-	l.sort(g.cells)
+	l.sort(g, rooms)
 	l.Starts = g.starts(l.Runs)
 	l.splines(g)
 	l.Closures = l.closures(g)
