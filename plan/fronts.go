@@ -3,10 +3,10 @@ package plan
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"strake/finding"
-	"strake/lay"
 	"strake/row"
 	"strake/tape"
 )
@@ -34,11 +34,13 @@ func (p Plan) frontFindings(style tape.Style) []finding.Finding {
 }
 
 func (p Plan) front(f row.Field, c row.Closure, style tape.Style) finding.Finding {
-	rows := math.Round(float64(c.At) / meanWidth(f.Layout.Courses()))
-	apart := tape.Length(2 * math.Sqrt(2*rows) * float64(rowSlip)) // two arms of as many rows each, two standard deviations
+	own := slices.Clone(c.Rows) // rows that the arms share move both fronts alike
+	slices.Sort(own)
+	n := len(own)
+	apart := tape.Length(2 * math.Sqrt(float64(own[n-1]+own[n-2])) * float64(rowSlip)) // two standard deviations, of the two longest arms
 	x := finding.Finding{Level: finding.Note, Rule: "fronts that meet", Where: fmt.Sprintf("row %d, over %s", c.Row, armNames(c)),
-		Measured: fmt.Sprintf("both fronts are to lie %s from the front of row %d; %.0f rows on they are likely within %s of each other",
-			style.Of(c.At), f.Layout.StartRow, rows, style.Up(apart)),
+		Measured: fmt.Sprintf("both fronts are to lie %s from the front of row %d; after %s to themselves they are likely within %s of each other",
+			style.Of(c.At), f.Layout.StartRow, ownRows(c), style.Up(apart)),
 		Limit:  style.Of(tight) + " apart, or the row does not close",
 		Source: "from memory: each row wanders by 0.1 mm from the one before; a row is drawn up to 1/32 in"}
 	check := max(1, c.Arms[0]-4)
@@ -50,9 +52,16 @@ func (p Plan) front(f row.Field, c row.Closure, style tape.Style) finding.Findin
 	return x
 }
 
-// meanWidth is what a row takes up on the average.
-func meanWidth(c lay.Courses) float64 {
-	return float64(max(1, c.Period())) / float64(len(c.Widths))
+// ownRows says how many rows each front has had to itself.
+func ownRows(c row.Closure) string {
+	var out []string
+	for _, n := range c.Rows {
+		out = append(out, fmt.Sprint(n))
+	}
+	if len(slices.Compact(slices.Clone(c.Rows))) == 1 {
+		return count(c.Rows[0], "row") + " each"
+	}
+	return strings.Join(out, " and ") + " rows"
 }
 
 // headerPrice is what the wood of a header costs, where cartons have a price

@@ -37,3 +37,26 @@ func TestRoomsAreFinishedOneByOne(t *testing.T) {
 		t.Errorf("%d parts of rows, %d changes between them", len(row), hops)
 	}
 }
+
+// The rows on each arm round a core are those that lie beside it, not those that
+// both arms started from.
+func TestFrontsCountTheirOwnRows(t *testing.T) {
+	text, err := os.ReadFile("../examples/cases/ring-hall.yaml")
+	if err != nil {
+		t.Fatal(err)
+	}
+	p := planText(t, string(text))
+	if len(p.Layout.Closures) != 1 {
+		t.Fatalf("closures %v", p.Layout.Closures)
+	}
+	c := p.Layout.Closures[0]
+	parted := [2]int{}
+	for _, r := range p.Layout.Runs {
+		if r.Row < c.Row && r.Part > 0 {
+			parted[r.Part-1]++
+		}
+	}
+	if len(c.Rows) != 2 || c.Rows[0] != parted[0] || c.Rows[1] != parted[1] || parted[0] == 0 || parted[0] >= c.Row-1 {
+		t.Errorf("arms of %v rows, %v lie beside the core", c.Rows, parted)
+	}
+}

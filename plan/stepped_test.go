@@ -142,6 +142,30 @@ func TestSteppedIsHeld(t *testing.T) {
 	}
 }
 
+// In a room like a C two walls face the same way, one behind the other: steps at
+// the far one are measured from it, not from the one abreast of it.
+func TestStepsAreMeasuredFromTheirOwnWall(t *testing.T) {
+	p := planText(t, `strake: 1
+rooms: {cee: {corners: [A, B, C, D, E, F, G, H], into: [D, E]}}
+readings: {A-B: 240, A-C: 247-3/8, A-D: 117-15/16, A-E: 154-3/4, A-F: 268-5/16, A-G: 300, A-H: 183, B-C: 60, B-D: 153-3/8, B-E: 183, B-F: 120, B-G: 180, B-H: 301-13/16, C-D: 140, C-E: 151-5/8, C-F: 60, C-G: 120, C-H: 269-7/16, D-E: 55-1/2, D-F: 151-3/8, D-G: 182-15/16, D-H: 156-13/16, E-F: 140, E-G: 153-1/16, E-H: 119-5/16, F-G: 60, F-H: 248-3/16, G-H: 240}
+wishes: {rows_along: A-B}
+boards: {face: 5, thickness: 3/4, lengths: {mix: {least: 12, most: 84, mean: 42}}}
+base: 1/2
+shoe: 3/4
+pins: {stepped_at: G-H}
+`)
+	for _, x := range p.Lay.Exempt {
+		if x.Rule == "cover" && (x.Edge != "wall G-H" || x.To > in(2.25)) {
+			t.Errorf("%v", x)
+		}
+	}
+	for _, f := range p.Findings {
+		if f.Level == finding.Stop {
+			t.Error(f)
+		}
+	}
+}
+
 // Random rooms out of parallel hold with their last row stepped.
 func TestSteppedRooms(t *testing.T) {
 	n := floorCount(10)

@@ -105,6 +105,7 @@ func (b stepped) covered(r plane.Ring, from, to, low, high tape.Length) bool {
 func (b stepped) pinned(p, q plane.Pt, up tape.Length) bool {
 	edge, wall := plane.Span{From: min(p.X, q.X), To: max(p.X, q.X)}, plane.Span{}
 	off, name := tape.Length(0), ""
+	near := false // it is this wall that the edge lies along, not another one abreast of it
 	for _, e := range b.always {
 		along := plane.Span{From: min(e.From.X, e.To.X), To: max(e.From.X, e.To.X)}
 		beside := edge.Meet(along)
@@ -115,15 +116,21 @@ func (b stepped) pinned(p, q plane.Pt, up tape.Length) bool {
 			wall, name = along, e.Name
 		}
 		wall = plane.Span{From: min(wall.From, along.From), To: max(wall.To, along.To)}
-		off = max(off, offLine(e, plane.P(beside.From, p.Y)), offLine(e, plane.P(beside.To, p.Y)))
+		one, other := offLine(e, plane.P(beside.From, p.Y)), offLine(e, plane.P(beside.To, p.Y))
+		off = max(off, one, other)
+		closest := min(one, other)
+		near = near || closest >= e.Range.Least-wallSlack && closest <= e.Range.Greatest+wallSlack
 	}
-	if name == "" || edge.From < wall.From || edge.To > wall.To {
+	if !near || edge.From < wall.From || edge.To > wall.To {
 		return false
 	}
 	const grid = tape.SixtyFourth // as it is told
 	b.off[name] = max(b.off[name], (off+grid-1)/grid*grid)
 	return true
 }
+
+// wallSlack is what rounding and a bow may put an edge off the gaps of its wall.
+const wallSlack = tape.Sixteenth
 
 // offLine is how far p lies inside the line of an edge, a tick more at most.
 func offLine(e floor.AlignedEdge, p plane.Pt) tape.Length {

@@ -13,6 +13,7 @@ type Closure struct {
 	Row   int         // of the run that closes
 	Arms  []int       // rows behind it, by their parts from left to right
 	Parts []int       // of the same
+	Rows  []int       // how many each arm has had to itself: since they parted, or since its own start
 	At    tape.Length // of the line they meet on from the front of the start row
 	Long  tape.Length // of the run that closes: a header there would be so long
 	Loop  bool        // all arms go back to one start; else one of them has a start of its own
@@ -23,16 +24,11 @@ func (l Layout) closures(g grid) []Closure {
 	var out []Closure
 	start := l.startFront()
 	for i, c := range g.cells {
-		behind, line := g.down[i], c.low
+		line := c.low
 		if c.ahead < 0 {
-			behind, line = g.up[i], c.high
+			line = c.high
 		}
-		var arms []int
-		for _, j := range behind {
-			if g.cells[j].ahead == c.ahead {
-				arms = append(arms, j)
-			}
-		}
+		arms := g.behind(i)
 		if len(arms) < 2 {
 			continue
 		}
@@ -47,6 +43,7 @@ func (l Layout) closures(g grid) []Closure {
 			r := l.Runs[g.cells[j].runs[0]]
 			k.Arms, k.Parts = append(k.Arms, r.Row), append(k.Parts, r.Part)
 		}
+		k.Rows = g.apart(arms)
 		out = append(out, k)
 	}
 	return out
@@ -76,28 +73,70 @@ func (g grid) oneStart(arms []int) bool {
 	return true
 }
 
-// roots are the cells that a cell goes back to and that go back to none.
-func (g grid) roots(i int) []int {
-	seen := map[int]bool{}
+// apart is how many rows each arm has had to itself: those it goes back to that
+// are not behind every arm.
+func (g grid) apart(arms []int) []int {
+	behind := make([]map[int]bool, len(arms))
+	count := map[int]int{}
+	for k, a := range arms {
+		behind[k] = g.before(a)
+		for i := range behind[k] {
+			count[i]++
+		}
+	}
 	var out []int
+	for k := range arms {
+		rows := map[tape.Length]bool{}
+		for i := range behind[k] {
+			if count[i] == len(arms) {
+				continue
+			}
+			rows[g.cells[i].low] = true
+			for _, j := range g.behind(i) {
+				if len(g.cells[j].runs) > 1 { // of one strip, but in runs of their own already
+					rows[g.cells[j].low] = true
+				}
+			}
+		}
+		out = append(out, len(rows))
+	}
+	return out
+}
+
+// before is a cell and all that it goes back to over cells of its sense.
+func (g grid) before(i int) map[int]bool {
+	seen := map[int]bool{}
 	for queue := []int{i}; len(queue) > 0; queue = queue[1:] {
 		k := queue[0]
 		if seen[k] {
 			continue
 		}
 		seen[k] = true
-		back := g.down[k]
-		if g.cells[k].ahead < 0 {
-			back = g.up[k]
+		queue = append(queue, g.behind(k)...)
+	}
+	return seen
+}
+
+// behind are the cells behind one that are laid in its sense.
+func (g grid) behind(k int) []int {
+	back := g.down[k]
+	if g.cells[k].ahead < 0 {
+		back = g.up[k]
+	}
+	var out []int
+	for _, j := range back {
+		if g.cells[j].ahead == g.cells[k].ahead {
+			out = append(out, j)
 		}
-		n := 0
-		for _, j := range back {
-			if g.cells[j].ahead == g.cells[k].ahead {
-				queue = append(queue, j)
-				n++
-			}
-		}
-		if n == 0 {
+	}
+	return out
+}
+
+// roots are the cells that a cell goes back to and that go back to none.
+func (g grid) roots(i int) []int {
+	var out []int
+	for k := range g.before(i) {
+		if len(g.behind(k)) == 0 {
 			out = append(out, k)
 		}
 	}
