@@ -11,10 +11,20 @@ import (
 // every row and board, what the edges meet, and how to read it. Stages that
 // could not be made are left out of it; the sheet says so.
 func Floor(p plan.Plan) sheet.Sheet {
+	s, all := floorPlan(p, false)
+	if !all {
+		s, _ = floorPlan(p, true)
+	}
+	return s
+}
+
+// floorPlan is the floor plan, and whether each corner found room for its letter:
+// where the numbers of rows leave none, corners are named first.
+func floorPlan(p plan.Plan, cornersFirst bool) (s sheet.Sheet, named bool) {
 	d := newDraw(p)
 	if d.empty() {
 		d.nothing()
-		return d.sheet()
+		return d.sheet(), true
 	}
 	d.drawStays()
 	d.drawBoards()
@@ -22,14 +32,19 @@ func Floor(p plan.Plan) sheet.Sheet {
 	d.drawLine()
 	d.drawPanel()
 	d.drawSplines()
-	d.nameRows()
-	d.nameCorners()
+	if cornersFirst {
+		named = d.nameCorners()
+		d.nameRows()
+	} else {
+		d.nameRows()
+		named = d.nameCorners()
+	}
 	d.nameStays()
 	d.nameEdges()
 	d.dimension()
 	d.nameBoards()
 	d.frame()
-	return d.sheet()
+	return d.sheet(), named
 }
 
 // draw is a drawing being made, in layers from the lowest to the highest.

@@ -18,8 +18,9 @@ func span(a, b plane.Pt) tape.Length {
 func edgeLength(e floor.AlignedEdge) tape.Length { return span(e.From, e.To) }
 
 // nameCorners sets each corner's letter outside the room, nearer to that corner
-// than to any other.
-func (d *draw) nameCorners() {
+// than to any other, and tells whether each found room for it.
+func (d *draw) nameCorners() (named bool) {
+	named = true
 	var all []sheet.Pt
 	for _, r := range d.p.Floor.Rooms {
 		all = append(all, d.ring(toRow(d.p, r.Corners))...)
@@ -33,8 +34,10 @@ func (d *draw) nameCorners() {
 			if ok {
 				d.onWhite(t)
 			}
+			named = named && ok
 		}
 	}
+	return named
 }
 
 // inOther tells whether a text lies in another room than r.
