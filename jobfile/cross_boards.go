@@ -68,6 +68,7 @@ func boardLengths(d *decoder, j *draft, b *stock.Boards, path string) {
 		shifted(d, j, *b, path)
 	}
 	if d.given(at(path, "mix")) {
+		graded(d, &b.Mix, at(path, "mix"))
 		mix(d, j, b.Mix, at(path, "mix"))
 	}
 	doubts(d, b, path)
@@ -103,6 +104,21 @@ func doubts(d *decoder, b *stock.Boards, path string) {
 }
 
 // mix checks the spread of lengths.
+// graded fills a mix in from its grade; figures besides would say it twice.
+func graded(d *decoder, m *stock.Mix, path string) {
+	g, ok := stock.FindGrade(m.Grade)
+	if !ok {
+		return
+	}
+	for _, key := range []string{"least", "most", "mean"} {
+		if d.given(at(path, key)) {
+			d.failPath(at(path, key), key+" stands beside a grade, which says it already", "", "a grade, or least, most and mean")
+			return
+		}
+	}
+	m.Least, m.Most, m.Mean = g.Least, g.Most, g.Mean
+}
+
 func mix(d *decoder, j *draft, m stock.Mix, path string) {
 	s := tape.Paper(j.Unit)
 	if m.Least == 0 || m.Most == 0 || m.Mean == 0 {

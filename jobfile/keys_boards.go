@@ -101,15 +101,25 @@ var lengthsTable = table[stock.Boards]{fields: []field[stock.Boards]{
 	sub("mix", "The spread of lengths in a carton, where the boards are not yet known one by one: gives an example layout.", mixTable, func(b *stock.Boards) *stock.Mix { return &b.Mix }),
 }}
 
+func gradeNames() []string {
+	var out []string
+	for _, g := range stock.Grades {
+		out = append(out, g.Name)
+	}
+	return out
+}
+
 var mixTable = table[stock.Mix]{fields: []field[stock.Mix]{
-	length("least", "The shortest board.", boardLength, func(m *stock.Mix) *tape.Length { return &m.Least }).must(),
-	length("most", "The longest board.", boardLength, func(m *stock.Mix) *tape.Length { return &m.Most }).must(),
-	length("mean", "The average length of a board.", boardLength, func(m *stock.Mix) *tape.Length { return &m.Mean }).must(),
+	choice("grade", "The lengths that a grading rule gives or lets pass: NOFMA averages for oak, MFMA limits on shorts for maple. With it least, most and mean are left out.", gradeNames(), func(m *stock.Mix) *string { return &m.Grade }).or("least, most and mean say it"),
+	length("least", "The shortest board.", boardLength, func(m *stock.Mix) *tape.Length { return &m.Least }).unless("grade"),
+	length("most", "The longest board.", boardLength, func(m *stock.Mix) *tape.Length { return &m.Most }).unless("grade"),
+	length("mean", "The average length of a board.", boardLength, func(m *stock.Mix) *tape.Length { return &m.Mean }).unless("grade"),
 	length("step", "Lengths go up by this.", within{mm / 10, 1000 * mm}, func(m *stock.Mix) *tape.Length { return &m.Step }).or("1/16 in"),
 }}
 
 var cartonTable = table[stock.Carton]{fields: []field[stock.Carton]{
 	area("area", "Face area of its boards, as printed on it.", func(c *stock.Carton) *tape.Area { return &c.Area }),
+	measureField(),
 	whole("count", "Boards in one.", 1, 10_000, func(c *stock.Carton) *int { return &c.Count }),
 	figure("price", "Price of one.", 0, 1e6, func(c *stock.Carton) *float64 { return &c.Price }),
 }}
@@ -192,4 +202,16 @@ func (d *decoder) board(t *token.Token, s string) (tape.Length, bool) {
 		return 0, false
 	}
 	return l, true
+}
+
+// measureField reads what the area of a carton counts.
+func measureField() field[stock.Carton] {
+	const doc = "What that area counts: face (what lies on the floor, as cartons have it) or nominal (the width before the tongue was milled, as bundles are tallied: 3/4 in more a board)."
+	f := choice("measure", doc, []string{"face", "nominal"}, func(*stock.Carton) *string { return new(string) })
+	f.read = func(d *decoder, n ast.Node, c *stock.Carton) {
+		var said string
+		choice("measure", doc, []string{"face", "nominal"}, func(*stock.Carton) *string { return &said }).read(d, n, c)
+		c.Nominal = said == "nominal"
+	}
+	return f.or("face")
 }

@@ -148,7 +148,7 @@ func (o *oddities) cartons() {
 			counted += c.Length.Millimetres() * float64(c.Count) * w.Face.Millimetres() / 1e6
 		}
 	}
-	bought := b.Carton.Area.SquareMetres() * float64(b.Cartons)
+	bought := b.Carton.FaceArea(b.Face).SquareMetres() * float64(b.Cartons)
 	if counted == 0 || bought == 0 {
 		return
 	}

@@ -7,6 +7,8 @@ import (
 
 	"strake/jobfile"
 	"strake/order"
+	"strake/stock"
+	"strake/tape"
 )
 
 const orderKeys = "order: {risk: 2, layer: strict, culls: 4, lots_differ: 50, spoiled: 3, spares: 2, lead_days: 12, trip: 35.5, refund: 85}\n"
@@ -44,5 +46,33 @@ func TestOrderErrors(t *testing.T) {
 		if !errors.As(err, &errs) || !strings.Contains(err.Error(), c.what) || !strings.Contains(err.Error(), "o.yaml:5:") {
 			t.Errorf("%s for %s: %v", c.to, from, err)
 		}
+	}
+}
+
+func TestMixOfAGrade(t *testing.T) {
+	text := strings.Replace(dryJob, "lengths: {tally: [60 x 36 in, 60 x 48]}", "lengths: {mix: {grade: maple first}}, carton: {area: 24 sq ft, measure: nominal}", 1)
+	j, _, err := jobfile.ReadJob("g.yaml", []byte(text+"received: {opened: [{boards: 20, culls: 1, lengths: [3 x 48 in, 61-1/2]}]}\n"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	g, _ := stock.FindGrade("maple first")
+	if m := j.Boards.Mix; m.Grade != g.Name || m.Least != g.Least || m.Most != g.Most || m.Mean != g.Mean || !j.Boards.Carton.Nominal {
+		t.Errorf("%+v %+v", m, j.Boards.Carton)
+	}
+	if ls := j.Received.Lengths(); len(ls) != 2 || ls[0] != (stock.Class{Length: 48 * tape.Inch, Count: 3}) || ls[1].Count != 1 {
+		t.Errorf("%+v", ls)
+	}
+	for _, c := range []struct{ from, to, what string }{
+		{"grade: maple first", "grade: maple best", "is not known here"},
+		{"grade: maple first", "grade: maple first, mean: 40", "stands beside a grade"},
+		{"grade: maple first", "least: 12, most: 84", "mean"},
+		{"measure: nominal", "measure: tally", "is not known here"},
+	} {
+		if _, _, err := jobfile.ReadJob("g.yaml", []byte(strings.Replace(text, c.from, c.to, 1))); err == nil || !strings.Contains(err.Error(), c.what) || !strings.Contains(err.Error(), "g.yaml:4:") {
+			t.Errorf("%s: %v", c.to, err)
+		}
+	}
+	if _, _, err := jobfile.ReadJob("g.yaml", []byte(dryJob+"received: {opened: [{boards: 2, lengths: [3 x 48 in]}]}\n")); err == nil || !strings.Contains(err.Error(), "more boards were measured") {
+		t.Errorf("%v", err)
 	}
 }

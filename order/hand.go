@@ -1,6 +1,7 @@
 package order
 
 import (
+	"math"
 	"math/rand/v2"
 	"slices"
 
@@ -40,6 +41,19 @@ func newHand(m Model, layer Layer) *hand {
 		h.lots[i] = m.Lot.Quantile((float64(i) + 0.5) / lotParts)
 	}
 	return h
+}
+
+// Seen is what is known of a lot once so many of its boards were looked through and
+// so many of them culled: the Beta curve of lots, with what was counted added to its
+// two shapes (Bayes' rule). A lot that does not vary stays what it is.
+func (l Lot) Seen(boards, culls int) Lot {
+	if boards <= 0 || l.Mean <= 0 || l.Varies <= 0 || l.Mean >= 1 {
+		return l
+	}
+	sum := max(0.01, (1-l.Mean)/(l.Mean*l.Varies*l.Varies)-1)
+	a, b := l.Mean*sum+float64(culls), (1-l.Mean)*sum+float64(boards-culls)
+	mean := a / (a + b)
+	return Lot{Mean: mean, Varies: math.Sqrt((1 - mean) / (mean * (a + b + 1)))}
 }
 
 // Quantile is the share of culls that a part p of all lots do not exceed: a Beta

@@ -36,7 +36,13 @@ const shapes = 4
 
 // FromMix is the spread of a carton mix: a Beta curve from its least to its most
 // with its mean, on its step.
+//
+// Of a grade whose rule limits the shorts it is the worst spread that the rule lets
+// pass.
 func FromMix(m stock.Mix) *Lengths {
+	if g, ok := stock.FindGrade(m.Grade); ok && len(g.Shorts) > 0 {
+		return spread(func(p float64) tape.Length { return max(tape.Sixteenth, tape.Nearest(g.Quantile(p), tape.Sixteenth)) })
+	}
 	if m.Most <= m.Least {
 		return Fixed(m.Most)
 	}
@@ -78,6 +84,43 @@ func Tallied(cs []stock.Class) *Lengths {
 			sum += cs[i].Count
 		}
 		return cs[i].Length
+	})
+}
+
+// Believed is how many boards the spread that was assumed counts for beside those
+// that were measured. Common practice, no source.
+const Believed = 25
+
+// Refined is a spread after boards of it were measured: the mean of what is believed
+// of it, when at first any spread was thought possible and the assumed one was
+// trusted like so many boards (a Dirichlet process: the assumed spread and that of
+// the boards, mixed by their numbers). Without boards it is l.
+func (l *Lengths) Refined(cs []stock.Class) *Lengths {
+	seen := Tallied(cs)
+	if seen == nil {
+		return l
+	}
+	n := 0
+	for _, c := range cs {
+		n += c.Count
+	}
+	share := float64(n) / float64(n+Believed)
+	type part struct {
+		long   tape.Length
+		weight float64
+	}
+	var all []part
+	for i := range parts {
+		all = append(all, part{l.at[i], (1 - share) / parts}, part{seen.at[i], share / parts})
+	}
+	slices.SortStableFunc(all, func(a, b part) int { return int(a.long - b.long) })
+	i, sum := 0, all[0].weight
+	return spread(func(p float64) tape.Length {
+		for sum < p && i+1 < len(all) {
+			i++
+			sum += all[i].weight
+		}
+		return all[i].long
 	})
 }
 

@@ -9,6 +9,7 @@ import (
 
 	"strake/order"
 	"strake/plan"
+	"strake/stock"
 	"strake/tape"
 	"strake/words"
 )
@@ -60,6 +61,7 @@ func (o orderText) write(several bool) {
 		return
 	}
 	o.table()
+	o.curve()
 	o.terms()
 }
 
@@ -222,6 +224,7 @@ func (o orderText) mark(c int) string {
 // terms are the figures that the answer stands on.
 func (o orderText) terms() {
 	w := o.x.Wants
+	m := o.x.Model
 	o.b.WriteString("\nWhat this stands on\n")
 	given := func(told bool, source string) string {
 		if told {
@@ -232,12 +235,56 @@ func (o orderText) terms() {
 	for _, s := range []string{
 		fmt.Sprintf("%.3g %% of the boards are culls, on average over lots [%s]", 100*w.Culls, given(w.CullsTold, order.SrcCulls)),
 		fmt.Sprintf("lots differ in that by %.3g %% of it [%s]", 100*w.Varies, given(w.VariesTold, order.SrcVaries)),
+		o.seen(),
 		fmt.Sprintf("%.3g %% of the cuts go wrong [%s]", 100*w.Spoiled, given(w.SpoiledTold, order.SrcSpoiled)),
-		fmt.Sprintf("a board is %s long on average, by what the job says of lengths; a carton holds what is printed on it", o.say.Of(o.x.Model.Lengths.Mean())),
+		fmt.Sprintf("a board is %s long on average%s", o.say.Of(m.Lengths.Mean()), o.lengths()),
+		o.measure(),
 		"good parts of culls begin rows, by a careful layer and by a plan; boards left in hand are not counted as needed",
 	} {
 		wrap(o.b, s, "  - ", "    ")
 	}
+}
+
+// seen says what the cartons that were opened tell of culls.
+func (o orderText) seen() string {
+	boards, culls := o.p.Job.Received.Counted()
+	if boards == 0 {
+		return ""
+	}
+	l := o.x.Model.Lot
+	return fmt.Sprintf("%s among the %d boards looked through so far: this delivery is taken for %.3g %%, give or take %.3g [Bayes' rule on the two figures above]", counted(culls, "cull"), boards, 100*l.Mean, 100*l.Mean*l.Varies)
+}
+
+// lengths says where the spread of lengths comes from.
+func (o orderText) lengths() string {
+	out := ", by what the job says of lengths"
+	if g, ok := stock.FindGrade(o.x.Boards.Mix.Grade); ok && o.x.Boards.Known == stock.MixOnly {
+		out = ", by the grade " + g.Name + " [" + g.Source + "]"
+	}
+	n := 0
+	for _, c := range o.p.Job.Received.Lengths() {
+		n += c.Count
+	}
+	if n > 0 && o.x.Boards.Known == stock.MixOnly {
+		out += fmt.Sprintf("; %d boards that were measured count beside it, the assumed spread for %d", n, order.Believed)
+	}
+	return out
+}
+
+// measure says what the area of a carton counts.
+func (o orderText) measure() string {
+	c := o.x.Boards.Carton
+	if c.Nominal {
+		return fmt.Sprintf("its %s are nominal measure, which counts 3/4 in a board more than lies on the floor: %s of face [board-measure factors of older flooring tables, from memory]", o.printed(c.Area), o.printed(c.FaceArea(o.x.Boards.Face)))
+	}
+	return "the area of a carton is face measure, what lies on the floor; bundles sold by nominal measure count 3/4 in a board more (measure: nominal)"
+}
+
+func (o orderText) printed(a tape.Area) string {
+	if o.p.Job.Unit.Imperial() {
+		return fmt.Sprintf("%.1f sq ft", a.SquareFeet())
+	}
+	return fmt.Sprintf("%.2f m2", a.SquareMetres())
 }
 
 // OrderCSV writes a line for each number of cartons and each way to lay.

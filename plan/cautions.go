@@ -21,7 +21,7 @@ func (p Plan) work() caution.Work {
 	j := p.Job
 	w := caution.Work{House: j.Hazards, Built: j.Subfloor.Built, Base: j.Base > 0, Heated: j.Site.Heated == site.Yes, KeepFree: len(j.KeepFree),
 		Crawl: j.Site.Crawl.Told, Glued: j.Site.Glue == site.Yes, Slab: onSlab(j), Thickness: j.Boards.Thickness,
-		Species: j.Boards.Species + " " + j.Boards.Name, Carton: j.Boards.Carton.Area.SquareFeet(), Style: tape.Paper(j.Unit)}
+		Species: j.Boards.Species + " " + j.Boards.Name, Carton: j.Boards.Carton.FaceArea(j.Boards.Face).SquareFeet(), Style: tape.Paper(j.Unit)}
 	for _, d := range j.Sketch.Doorways {
 		if d.Undercut {
 			w.Undercut = append(w.Undercut, d.Name)

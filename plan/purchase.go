@@ -76,7 +76,7 @@ func (p Plan) purchase(ctx context.Context, b stock.Boards, e Effort) Purchase {
 		out.Unknown = true
 		return out
 	}
-	if a := b.Carton.Area; a > 0 && b.Face > 0 {
+	if a := b.Carton.FaceArea(b.Face); a > 0 && b.Face > 0 {
 		out.Carton = tape.Length(math.Round(float64(a) / float64(b.Face)))
 		out.Fewest, out.Ten = order.Fewest(out.Model.Floor(), out.Carton), order.TenPercent(out.Model.Floor(), out.Carton)
 	}
@@ -121,8 +121,8 @@ func (p Purchase) laying(layer order.Layer, ns []order.Need, err error) Laying {
 func (p Plan) model(b stock.Boards, w order.Wants) order.Model {
 	l := p.Job.Limits
 	m := order.Model{
-		Lengths: lengthsOf(b), Kerf: l.Kerf.Value, Shortest: l.ShortestPiece.Value, Joint: l.JointMin.Value,
-		Lot: order.Lot{Mean: w.Culls, Varies: w.Varies}, Salvaged: order.Salvaged, Spoiled: w.Spoiled, Hand: order.InHand,
+		Lengths: p.lengthsOf(b), Kerf: l.Kerf.Value, Shortest: l.ShortestPiece.Value, Joint: l.JointMin.Value,
+		Lot: p.lot(w), Salvaged: order.Salvaged, Spoiled: w.Spoiled, Hand: order.InHand,
 	}
 	var all []strip
 	for zone, f := range p.Fields {
@@ -161,15 +161,25 @@ func runsOf(all []strip) []order.Run {
 	return out
 }
 
-// lengthsOf is the spread of lengths to draw from; nil where nothing is known.
-func lengthsOf(b stock.Boards) *order.Lengths {
+// lot is what is known of culls, with what was counted in the cartons opened.
+func (p Plan) lot(w order.Wants) order.Lot {
+	boards, culls := p.Job.Received.Counted()
+	return order.Lot{Mean: w.Culls, Varies: w.Varies}.Seen(boards, culls)
+}
+
+// lengthsOf is the spread of lengths to draw from, refined by the cartons that were
+// measured; nil where nothing is known.
+func (p Plan) lengthsOf(b stock.Boards) *order.Lengths {
 	switch b.Known {
 	case stock.Tallied:
 		return order.Tallied(b.Tally)
 	case stock.OneSize:
 		return order.Fixed(b.One)
 	case stock.MixOnly:
-		return order.FromMix(b.Mix)
+		if len(p.Job.Boards.Widths) > 0 {
+			return order.FromMix(b.Mix)
+		}
+		return order.FromMix(b.Mix).Refined(p.Job.Received.Lengths())
 	}
 	return nil
 }

@@ -58,7 +58,7 @@ func (p Plan) Acclimation() (moisture.Chart, bool) { return p.Job.Moisture.Chart
 // looked at.
 func (p Plan) received() []ready.Verdict {
 	b := p.Job.Boards
-	o := receive.Order{Cartons: b.Cartons, SqFt: b.Carton.Area.SquareFeet(), Imperial: p.Job.Unit.Imperial()}
+	o := receive.Order{Cartons: b.Cartons, SqFt: b.Carton.FaceArea(b.Face).SquareFeet(), Imperial: p.Job.Unit.Imperial()}
 	if len(b.Widths) == 0 {
 		o.Ten = 10 * b.Pitch().Millimetres()
 	}

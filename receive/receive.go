@@ -16,13 +16,15 @@ import (
 	"gonum.org/v1/gonum/stat/distuv"
 
 	"strake/ready"
+	"strake/stock"
 )
 
 // Carton is one carton that was opened and looked through.
 type Carton struct {
-	Lot, Shade string // as printed, or as seen; "" not written down
-	Boards     int    // in it
-	Culls      int    // of those, not fit to be laid anywhere
+	Lot, Shade string        // as printed, or as seen; "" not written down
+	Boards     int           // in it
+	Culls      int           // of those, not fit to be laid anywhere
+	Lengths    []stock.Class // of its boards, where they were measured
 }
 
 // Delivery is what came, and what was opened of it.
@@ -102,8 +104,17 @@ func (d Delivery) mixed(rule string, of func(Carton) string) []ready.Verdict {
 	return []ready.Verdict{v}
 }
 
-// counted is all boards looked through, and the culls among them.
-func (d Delivery) counted() (boards, culls int) {
+// Lengths are the boards of the cartons that were measured.
+func (d Delivery) Lengths() []stock.Class {
+	var out []stock.Class
+	for _, c := range d.Cartons {
+		out = append(out, c.Lengths...)
+	}
+	return out
+}
+
+// Counted is all boards looked through, and the culls among them.
+func (d Delivery) Counted() (boards, culls int) {
 	for _, c := range d.Cartons {
 		boards, culls = boards+c.Boards, culls+c.Culls
 	}
@@ -152,7 +163,7 @@ const sqm = 0.09290304
 // culls holds the share of culls to its limit, and what was opened to how much
 // may be.
 func (d Delivery) culls(o Order) []ready.Verdict {
-	boards, culls := d.counted()
+	boards, culls := d.Counted()
 	if boards == 0 {
 		return nil
 	}

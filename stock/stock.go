@@ -41,6 +41,7 @@ type Class struct {
 // on; 0 means 1/16 in.
 type Mix struct {
 	Least, Most, Mean, Step tape.Length
+	Grade                   string // of Grades, "" none
 }
 
 // Carton is one pack as sold.
@@ -48,6 +49,22 @@ type Carton struct {
 	Area  tape.Area // face area of its boards, 0 unknown
 	Count int       // boards in it, 0 unknown
 	Price float64   // in the job's currency, 0 unknown
+
+	Nominal bool // Area counts the width before the tongue was milled
+}
+
+// milled is what the tongue takes off a board's width, of which nominal measure
+// still tells: 3/4 in, so that strip of 2-1/4 in counts as 3 (the board-measure
+// factors of older flooring tables, from memory).
+const milled = 3 * tape.Inch / 4
+
+// FaceArea is the area of floor that a carton covers with boards of a face: what is
+// printed on it, less what nominal measure counts besides.
+func (c Carton) FaceArea(face tape.Length) tape.Area {
+	if !c.Nominal || face <= 0 {
+		return c.Area
+	}
+	return tape.Area(float64(c.Area) * float64(face) / float64(face+milled))
 }
 
 // Boards is the stock of a job.
