@@ -54,6 +54,7 @@ func (c *checkCmd) Run(r rim) error {
 		p.Findings = append(p.Findings, check.Lay(p.Lay, p.Floor, j.Limits, j.Boards, p.Pins...)...)
 	}
 	p.Findings = append(p.Findings, p.ReadyFindings()...)
+	r.tell(func(a *answer) { a.planned(p) })
 	fmt.Fprint(r.out, paper.Findings(p))
 	if c.Readings {
 		fmt.Fprintln(r.out)
@@ -78,6 +79,7 @@ func (c *checkCmd) laid(r rim, p plan.Plan, fs []finding.Finding) error {
 	default:
 		p.Findings = p.CheckLaid()
 	}
+	r.tell(func(a *answer) { a.planned(p) })
 	fmt.Fprint(r.out, paper.Findings(p))
 	if finding.Worst(p.Findings) == finding.Stop {
 		return errFindings

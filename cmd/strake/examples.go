@@ -24,10 +24,12 @@ func (c *examplesCmd) Run(r rim) error {
 		if err != nil {
 			return fmt.Errorf("no example is called %q; strake examples lists them", c.Name)
 		}
+		r.tell(func(a *answer) { a.Text = string(data) })
 		_, err = r.out.Write(data)
 		return err
 	}
 	for _, e := range examples.List() {
+		r.tell(func(a *answer) { a.Examples = append(a.Examples, jsonExample{e.Name, e.Says}) })
 		fmt.Fprintf(r.out, "%-24s %s\n", e.Name, e.Says)
 	}
 	fmt.Fprintln(r.out, "\nstrake examples NAME prints one; strake plan FILE plans it.")

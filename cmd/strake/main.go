@@ -14,6 +14,9 @@ import (
 
 // commands is what can be asked for; each has a file of its own.
 type commands struct {
+	JSON  bool `name:"json" help:"Print the answer as JSON, for another program, instead of text."`
+	Quiet bool `short:"q" help:"Print nothing but errors; files are written all the same, and the exit code tells the rest."`
+
 	Plan     planCmd     `cmd:"" help:"Plan a floor: write the drawing, the row list, the cut list, the whole board layout and the findings to a folder."`
 	Check    checkCmd    `cmd:"" help:"Check the readings and wishes of a job without laying it, or hold a written board layout against its job."`
 	Rows     rowsCmd     `cmd:"" help:"Compare the ways the rows could lie, with what each would mean."`
@@ -30,7 +33,8 @@ type rim struct {
 	ctx      context.Context
 	out, err io.Writer
 	in       io.Reader
-	dir      string // relative paths start here; empty: the working folder
+	dir      string  // relative paths start here; empty: the working folder
+	answer   *answer // for another program to read; nil: none is wanted
 }
 
 const about = `Plan a solid plank floor: from tape readings to rows, boards, cuts and a drawing.
@@ -65,10 +69,23 @@ func run(args []string, r rim) int {
 	}
 	parser.Model.HelpFlag.Help = "Show this help."
 	ctx, err := parse(parser, args)
+	out := r.out
 	if err == nil {
+		if c.JSON || c.Quiet {
+			r.out = io.Discard
+		}
+		if c.JSON {
+			r.answer = &answer{Command: ctx.Selected().Name}
+		}
 		err = ctx.Run(r)
 	}
-	return report(err, r)
+	code := report(err, r)
+	if r.answer != nil {
+		if werr := r.answer.write(out, err, code); werr != nil && code == exitOK {
+			return report(werr, r)
+		}
+	}
+	return code
 }
 
 // parse turns kong's exit for --help into an error.

@@ -60,6 +60,11 @@ func (c *measureCmd) Run(r rim) error {
 	if err != nil {
 		return err
 	}
+	r.tell(func(a *answer) {
+		a.Job = k.Job.Name
+		a.toRead(s)
+		a.wrote(out, files)
+	})
 	if _, err := r.out.Write(files[0].data); err != nil {
 		return err
 	}

@@ -39,6 +39,7 @@ func (c *newCmd) Run(r rim) error {
 	if err = errors.Join(err, f.Close()); err != nil {
 		return err
 	}
+	r.tell(func(a *answer) { a.Files = []string{c.File} })
 	fmt.Fprintf(r.out, "%s is a small job that works as it is. Fill in your own readings, then:\n  strake check %s   looks the readings over\n  strake plan %s    writes the plan to the folder %s\n", c.File, c.File, c.File, folder(c.File))
 	return nil
 }

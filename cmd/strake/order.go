@@ -39,6 +39,7 @@ func (c *orderCmd) Run(r rim) error {
 	p := plan.Rows(j)
 	p.Findings = append(fs, p.Findings...)
 	if finding.Worst(p.Findings) == finding.Stop || len(p.Fields) == 0 {
+		r.tell(func(a *answer) { a.planned(p) })
 		fmt.Fprint(r.out, paper.Findings(p))
 		return errFindings
 	}
@@ -47,6 +48,7 @@ func (c *orderCmd) Run(r rim) error {
 	stop := waiting(r.err, "laying the floor over and over; Ctrl-C keeps what was laid till then")
 	ps := p.Purchases(r.ctx, e)
 	stop()
+	r.tell(func(a *answer) { a.bought(p, ps) })
 	text := paper.Order(p, ps)
 	fmt.Fprint(r.out, text)
 	if c.Out == "" {
@@ -70,6 +72,7 @@ func (c *orderCmd) Run(r rim) error {
 	if err != nil {
 		return err
 	}
+	r.tell(func(a *answer) { a.wrote(c.Out, files) })
 	fmt.Fprintf(r.out, "\nWritten to %s: order.txt, order.csv, order.svg\n%s", c.Out, moved)
 	return nil
 }

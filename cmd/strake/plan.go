@@ -75,6 +75,7 @@ func (c *planCmd) Run(r rim) error {
 	if err != nil {
 		return err
 	}
+	r.tell(func(a *answer) { a.planned(p); a.wrote(out, files) })
 	fmt.Fprint(r.out, paper.Summary(p))
 	tell(r, p.Findings)
 	fmt.Fprintf(r.out, "\nWritten to %s: %s\n%s", out, strings.Join(names(files), ", "), moved)

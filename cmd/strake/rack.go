@@ -65,6 +65,7 @@ func (c *rackCmd) Run(r rim) error {
 		laid, more = p.LaidJoints()
 	}
 	if p.Findings = slices.Concat(fs, p.Findings, more); finding.Worst(p.Findings) == finding.Stop {
+		r.tell(func(a *answer) { a.planned(p) })
 		fmt.Fprint(r.out, paper.Findings(p))
 		return errFindings
 	}
@@ -73,6 +74,7 @@ func (c *rackCmd) Run(r rim) error {
 	}
 	missing, sawn := false, map[int]bool{}
 	for _, next := range plan.Next(r.ctx, p, boards, laid, c.Rows) {
+		r.tell(func(a *answer) { a.Job = j.Name; a.NextRows = append(a.NextRows, rowOf(p, next, boards)) })
 		fmt.Fprintln(r.out, proposed(p, next, boards, sawn))
 		missing = missing || !next.Filled
 	}

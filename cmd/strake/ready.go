@@ -41,6 +41,7 @@ func (c *readyCmd) Run(r rim) error {
 	}
 	p := plan.Rows(j)
 	vs := p.Ready()
+	r.tell(func(a *answer) { a.Job = j.Name; a.verdicts(vs) })
 	fmt.Fprint(r.out, paper.Ready(j.Name, vs))
 	if finding.Worst(slices.Concat(fs, p.Findings)) == finding.Stop {
 		fmt.Fprintln(r.out, "\nThe rows cannot be set out yet, so area and width may be missing above: see strake check.")

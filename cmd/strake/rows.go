@@ -35,6 +35,7 @@ func (c *rowsCmd) Run(r rim) error {
 	ch := plan.Choose(j)
 	if len(ch.Candidates) == 0 {
 		p := plan.Plan{Job: j, Findings: append(fs, ch.Findings...)}
+		r.tell(func(a *answer) { a.planned(p) })
 		fmt.Fprint(r.out, paper.Findings(p))
 		if finding.Worst(p.Findings) == finding.Stop {
 			return errFindings
@@ -57,6 +58,7 @@ func (c *rowsCmd) Run(r rim) error {
 	if err != nil {
 		return err
 	}
+	r.tell(func(a *answer) { a.choices(ch); a.wrote(out, files) })
 	fmt.Fprint(r.out, text.String())
 	fmt.Fprintf(r.out, "\nWritten to %s: %s\n%s", out, strings.Join(names(files), ", "), moved)
 	return nil
