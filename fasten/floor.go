@@ -17,6 +17,7 @@ type Floor struct {
 	Lay             lay.Lay // nothing: no boards are laid yet
 	Free            []Free
 	Gap, Cover      tape.Length // at the walls: the gap, and what covers it
+	Paper           tape.Length // what is rolled out under the boards, 0 nothing
 }
 
 // Own is what the job says of fasteners; zero figures are those of the schedule.
@@ -48,7 +49,17 @@ func (f Floor) Use() (Schedule, Use, bool) {
 	if u.Source == "" {
 		u.Source = f.Own.By.String()
 	}
+	u.Edge = f.edge(u.Edge)
 	return s, u, u.Length > 0 && u.Spacing > 0 && u.End > 0
+}
+
+// edge is how far from the board's edge nails go through its face: about half an
+// inch, nearer where base and shoe then hide them.
+func (f Floor) edge(usual tape.Length) tape.Length {
+	if hid := f.Cover - f.Gap - tape.Eighth; f.Cover > 0 && hid < usual && hid >= Nearest {
+		return hid
+	}
+	return usual
 }
 
 // Verdicts are what there is to say before the first nail.
@@ -91,16 +102,19 @@ func (f Floor) schedule(s Schedule, u Use, style tape.Style) []ready.Verdict {
 func (f Floor) tip(u Use, style tape.Style) []ready.Verdict {
 	fine := style
 	if fine.Unit.Imperial() {
-		fine.Step = tape.Inch / 16
+		fine.Step = tape.Inch / 32
 	}
-	down := u.Tip(0)
+	down := u.Tip(f.Paper)
 	v := ready.Verdict{Say: ready.Look, Rule: "fastener tip", Where: "subfloor", Measured: fine.Of(down) + " below its top", Source: SrcTip}
-	switch out := u.Out(0, f.Base); {
+	if f.Paper > 0 {
+		v.Measured += ", the sheet under the boards counted"
+	}
+	switch out := u.Out(f.Paper, f.Base); {
 	case down <= 0:
 		v.Say, v.Limit, v.Do = ready.Fix, "in the nailing base", "It does not come through the board: take longer ones."
 	case f.Base == 0:
 		v.Limit = "thickness of the subfloor not known"
-		v.Do = "Treat everything within an inch and a half of the subfloor's top as reached: find pipes, cables and heating before you nail, and write them under keep_free."
+		v.Do = "Treat everything within " + style.Of(3*half) + " of the subfloor's top as reached: find pipes, cables and heating before you nail, and write them under keep_free."
 	case f.Slab && out > 0:
 		v.Say, v.Limit = ready.Fix, style.Of(f.Base)+" of nailing base over the slab"
 		v.Do = "The tip meets the slab, bends, or breaks it and what lies in it: take shorter ones, or a thicker base."
@@ -124,10 +138,10 @@ func (f Floor) free(x Free, u Use, style tape.Style) ready.Verdict {
 		v.Measured = x.What
 		return v
 	}
-	n := len(x.Meets(f.Lay, Places(f.Lay, u), u, 0))
+	n := len(x.Meets(f.Lay, Places(f.Lay, u), u, f.Paper))
 	v.Measured = fmt.Sprintf("%s: %d fasteners of the plan fall there", x.What, n)
 	switch {
-	case n == 0 && x.Known && u.Tip(0) < x.Depth-x.Margin:
+	case n == 0 && x.Known && u.Tip(f.Paper) < x.Depth-x.Margin:
 		v.Say, v.Do = ready.Go, ""
 		v.Measured = fmt.Sprintf("%s, %s down: tips end above it, face nails lie clear of it", x.What, style.Of(x.Depth))
 	case n > 0:

@@ -32,6 +32,7 @@ func TestFloorVerdicts(t *testing.T) {
 		{Floor{Thickness: 5 * in / 4, Face: 5 * in}, "look fasteners"},
 		{Floor{Thickness: 5 * in / 4, Face: 5 * in, Base: 2 * in, Own: Own{Length: 5 * in / 2, Spacing: 8 * in, End: 2 * in}}, "go fastener tip"},
 		{Floor{Thickness: 3 * in / 4, Face: 5 * in, Base: in, Gap: 3 * in / 4, Cover: in / 2}, "go fastener schedule; go fastener tip; look face nails in sight"},
+		{Floor{Thickness: 3 * in / 4, Face: 5 * in, Base: in, Gap: 3 * in / 4, Cover: 21 * in / 16}, "go fastener schedule; go fastener tip"},
 		{Floor{Thickness: 3 * in / 4, Face: 5 * in, Base: in, Free: []Free{pipe}}, "go fastener schedule; go fastener tip; look keep free of fasteners"},
 		{Floor{Thickness: 3 * in / 4, Face: 5 * in, Base: in, Free: []Free{pipe, deep}, Lay: l}, "go fastener schedule; go fastener tip; fix keep free of fasteners; go keep free of fasteners"},
 	} {
@@ -48,5 +49,37 @@ func TestFloorVerdicts(t *testing.T) {
 		if s := strings.Join(got, "; "); s != tt.want {
 			t.Errorf("%+v:\n%s, want\n%s", tt.f, s, tt.want)
 		}
+	}
+}
+
+// Base and shoe of 9/16 and 3/4 in over a gap of 3/4 in hide nails up to 7/16 in from
+// the edge, an eighth of shadow left; those that would have to go nearer than 1/4 in
+// stay at 1/2 in, in sight. Common practice, no source.
+func TestFaceNailsUnderTheShoe(t *testing.T) {
+	for _, tt := range []struct{ cover, want tape.Length }{{21 * in / 16, 7 * in / 16}, {2 * in, half}, {17 * in / 16, half}, {0, half}, {9 * in / 8, in / 4}} {
+		_, u, _ := Floor{Thickness: 3 * in / 4, Face: 5 * in, Gap: 3 * in / 4, Cover: tt.cover}.Use()
+		if u.Edge != tt.want {
+			t.Errorf("cover %v: nails %v from the edge, want %v", tt.cover, u.Edge, tt.want)
+		}
+	}
+}
+
+// Felt of 1/32 in lifts the board and its fasteners by as much: a 2 in cleat that ends
+// 7/8 in below the top of the subfloor (common practice, no source) ends 27/32 in below
+// it, and comes out of a 3/4 in panel by 3/32 in. A pipe whose top lies 1-7/8 in below
+// is reached to the margin without felt, and not over it.
+func TestPaperLiftsTips(t *testing.T) {
+	style := tape.Paper(tape.UnitInch)
+	f := Floor{Thickness: 3 * in / 4, Face: 5 * in, Base: 3 * in / 4, Paper: in / 32}
+	v := f.Verdicts(style)[1]
+	if !strings.HasPrefix(v.Measured, `27/32"`) || !strings.Contains(v.Measured, "sheet") || !strings.HasSuffix(v.Limit, `by 3/32"`) {
+		t.Errorf("%+v", v)
+	}
+	f.Paper = 0
+	if v := f.Verdicts(style)[1]; !strings.HasPrefix(v.Measured, `7/8"`) || strings.Contains(v.Measured, "sheet") {
+		t.Errorf("%+v", v)
+	}
+	if v := (Floor{Thickness: 20 * tape.Millimetre, Face: 5 * in}).Verdicts(tape.Paper(tape.UnitMillimetre))[1]; !strings.Contains(v.Do, "within 38 mm") {
+		t.Error(v.Do)
 	}
 }

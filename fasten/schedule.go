@@ -31,7 +31,7 @@ const (
 	srcShort = "common practice: 1-1/2 in where the tip must not come out below"
 	SrcGlue  = "NWFA as quoted by Floor Covering Installer and Hardwood Floors (Nov 2020): glue-assist for boards wider than 5 in"
 	SrcEnds  = "common practice, no source: a nail within 1 in of a board's end is given a pilot hole; the shortest board still takes two"
-	SrcFace  = "common practice, no source: about 1/2 in from the edge at the wall, pre-drilled, set and filled"
+	SrcFace  = "common practice, no source: about 1/2 in from the edge at the wall (1/4 to 1/2 in, from memory, where base and shoe hide them only then), pre-drilled, set and filled"
 	SrcBox   = "from memory: cleats come in boxes of 1,000 and 5,000, staples of 5,000"
 	SrcTip   = "geometry; how high a fastener enters (0.54 in over the subfloor for a 3/4 in board) is common practice, no source"
 )
@@ -40,6 +40,9 @@ const (
 	half    = tape.Inch / 2
 	quarter = tape.Inch / 4
 )
+
+// Nearest is how near to a board's edge a nail goes through its face at most.
+const Nearest = quarter
 
 // made is how much thinner a board may be than its name: 3/4 in ones are made
 // down to 23/32.

@@ -57,7 +57,7 @@ type KeepFree struct {
 	Known         bool // Below was told
 }
 
-// Rule is the rule of flatness of a job and whose it is.
+// Rule is the rule of flatness of a job and whose it is, for fasteners of a length.
 func (s Subfloor) Rule(fastener tape.Length) (subfloor.Rule, ready.Rank) {
 	if len(s.Own) > 0 {
 		rank := ready.Maker
@@ -68,6 +68,9 @@ func (s Subfloor) Rule(fastener tape.Length) (subfloor.Rule, ready.Rank) {
 	}
 	if r, ok := subfloor.Find(s.Flat); ok {
 		return r, ready.Guidance
+	}
+	if _, wood, _ := subfloor.Nailing(subfloor.Fates(s.Layers, s.Built)); s.On == subfloor.OnSlab && wood == "" {
+		return subfloor.USStrict, ready.Guidance // the figure that is quoted for concrete
 	}
 	return subfloor.Default(fastener), ready.Guidance
 }

@@ -126,16 +126,13 @@ func (s Season) movement(f Floor) []ready.Verdict {
 func (s Season) boardMovement(sp wood.Species, face tape.Length, f Floor) ready.Verdict {
 	dry, by := sp.Moved(face, s.Aim, s.Low)
 	wet, _ := sp.Moved(face, s.Aim, s.High)
-	total := sp.Shrinkage
-	if total == 0 {
-		total = wood.EffectiveShrinkage(sp.Tangential)
-	}
+	total, from := sp.Whole()
 	other := wood.OvenDry(face, total, s.Aim, s.Low)
 	return ready.Verdict{Say: ready.Look, Rule: "movement of a board", Where: "boards of " + f.width(face),
 		Measured: fmt.Sprintf("laid at the aim: gaps of up to %s between boards in winter, and in summer boards wider by %s, when they press (%s); gaps of %s by the %s",
 			f.fine(-dry), f.fine(wet), by, f.fine(-other), wood.ByOvenDry),
 		Do:     "Tell whoever will live there: such gaps come and go with the seasons. A steadier humidity makes them smaller; quarter-sawn boards move less.",
-		Source: fmt.Sprintf("%s: %.5f for each point (%s). In a test by the Forest Products Laboratory in 2022 neighbours did not hold boards back from shrinking", sp.Name, sp.Tangential, sp.Source)}
+		Source: fmt.Sprintf("%s: %.5f for each point (%s); %.1f %% from green to oven-dry (%s). In a test by the Forest Products Laboratory in 2022 neighbours did not hold boards back from shrinking", sp.Name, sp.Tangential, sp.Source, total, from)}
 }
 
 func (s Season) floorMovement(sp wood.Species, f Floor) ready.Verdict {

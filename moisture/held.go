@@ -39,12 +39,18 @@ func (j Job) setting(f Floor) []ready.Verdict {
 	}
 	set, ok := wood.Find(j.Boards.Setting)
 	is, ok2 := wood.Find(f.Species)
-	if !ok || !ok2 || set.Name == is.Name || len(j.Boards.Table) > 0 {
+	panel := slices.ContainsFunc(panels, func(word string) bool { return strings.Contains(strings.ToLower(j.Boards.Setting), word) })
+	if !ok2 {
+		is.Name = "solid wood"
+	}
+	if !panel && (!ok || !ok2 || set.Name == is.Name) || len(j.Boards.Table) > 0 {
 		return nil
 	}
 	return []ready.Verdict{{Say: ready.Fix, Rule: "suspect value", Where: theBoards, Measured: "meter set to " + j.Boards.Setting, Limit: "the boards are " + is.Name,
-		Do: "Read again with the meter set to the wood, or write the meter's table for it: a wrong setting is off by whole points.", Source: common + ": a subfloor read 18 % on the wrong setting and was 10 to 11 %"}}
+		Do: "Read again with the meter set to the wood, or write the meter's table for it: a wrong setting is off by whole points.", Source: srcSetting}}
 }
+
+const srcSetting = common + ": a subfloor read 18 % on the wrong setting and was 10 to 11 %"
 
 // panels are words for a subfloor that a meter has settings of its own for.
 var panels = []string{"plywood", "osb", "concrete", "particleboard"}
@@ -53,28 +59,45 @@ var panels = []string{"plywood", "osb", "concrete", "particleboard"}
 // where its top layer is known.
 func (j Job) underSetting(f Floor) []ready.Verdict {
 	s := j.Subfloor
-	if len(s.Reads) == 0 || len(s.Table) > 0 || f.Under == "" {
+	if len(s.Reads) == 0 || len(s.Table) > 0 {
 		return nil
 	}
-	v := ready.Verdict{Rule: "setting of the meter", Where: subfloor, Measured: "set to " + s.Setting, Limit: "the subfloor is " + f.Under,
-		Source: common + ": a subfloor read 18 % on the wrong setting and was 10 to 11 %"}
+	if f.Under == "" {
+		return j.onConcrete(f)
+	}
+	under := f.Under
+	if under == "osb" || under == "mdf" {
+		under = strings.ToUpper(under)
+	}
+	v := ready.Verdict{Rule: "setting of the meter", Where: subfloor, Measured: "set to " + s.Setting, Limit: "the subfloor is " + under,
+		Source: srcSetting}
 	named := func(word string) bool { return strings.Contains(strings.ToLower(s.Setting), word) }
 	boards, known := wood.Find(f.Species)
 	set, ok := wood.Find(s.Setting)
 	switch {
 	case s.Setting == "":
 		v.Say, v.Measured = ready.Look, "setting not written down"
-		v.Do = "See that the meter is set to " + f.Under + ", by its maker's table, and write it as setting."
+		v.Do = "See that the meter is set to " + under + ", by its maker's table, and write it as setting."
 	case named(f.Under):
 		return nil
 	case slices.ContainsFunc(panels, named):
-		v.Say, v.Do = ready.Fix, "Read again with the meter set to "+f.Under+", or write the meter's table for it: a wrong setting is off by whole points."
+		v.Say, v.Do = ready.Fix, "Read again with the meter set to "+under+", or write the meter's table for it: a wrong setting is off by whole points."
 	case ok && known && set.Name == boards.Name:
-		v.Say, v.Do = ready.Fix, "That is the setting for the boards. Read the subfloor again with the meter set to "+f.Under+", or write the meter's table for it."
+		v.Say, v.Do = ready.Fix, "That is the setting for the boards. Read the subfloor again with the meter set to "+under+", or write the meter's table for it."
 	default:
 		return nil
 	}
 	return []ready.Verdict{v}
+}
+
+// onConcrete notices a meter set to concrete on a wood subfloor whose top layer is
+// not known.
+func (j Job) onConcrete(f Floor) []ready.Verdict {
+	if f.Slab || !strings.Contains(strings.ToLower(j.Subfloor.Setting), "concrete") {
+		return nil
+	}
+	return []ready.Verdict{{Say: ready.Fix, Rule: "setting of the meter", Where: subfloor, Measured: "set to " + j.Subfloor.Setting, Limit: "wood is read",
+		Do: "Read the wood again with the meter set to what it is, such as plywood; a slab is tested by probes or dishes (moisture, slab).", Source: srcSetting}}
 }
 
 // wanted is how many readings an area asks for: so many for 1,000 sq ft, and

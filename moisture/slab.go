@@ -15,9 +15,12 @@ func slabTests(sqft float64) int { return 3 + max(0, int(math.Ceil(sqft/1000-1e-
 func (j Job) slab(f Floor) []ready.Verdict {
 	var out []ready.Verdict
 	for _, k := range []struct {
-		name, key string
-		reads     []float64
-	}{{"humidity in the slab (ASTM F2170)", SlabHumidity, j.Slab.Humidity}, {"emission of the slab (ASTM F1869)", SlabEmission, j.Slab.Emission}} {
+		name, key, how string
+		reads          []float64
+	}{
+		{"humidity in the slab (ASTM F2170)", SlabHumidity, "; probes at 40 % of the thickness where the slab dries from one side, 20 % from two", j.Slab.Humidity},
+		{"emission of the slab (ASTM F1869)", SlabEmission, "; each dish stands 60 to 72 hours", j.Slab.Emission},
+	} {
 		if len(k.reads) == 0 {
 			continue
 		}
@@ -35,8 +38,8 @@ func (j Job) slab(f Floor) []ready.Verdict {
 		v.Do = join(v.Do, r.Stricter(true, unit))
 		out = append(out, v)
 		if want := slabTests(f.SqFt); len(k.reads) < want {
-			out = append(out, ready.Verdict{Say: ready.Wait, Rule: "number of slab tests", Where: "slab", Measured: fmt.Sprint(len(k.reads)), Limit: fmt.Sprintf("at least %d for %s, trade guidance", want, f.area()),
-				Do: "Take more, with house and slab at service conditions for 48 hours before; probes at 40 % of the thickness where the slab dries from one side, 20 % from two.", Source: srcTests})
+			out = append(out, ready.Verdict{Say: ready.Wait, Rule: "number of slab tests", Where: k.name, Measured: fmt.Sprint(len(k.reads)), Limit: fmt.Sprintf("at least %d for %s, trade guidance", want, f.area()),
+				Do: "Take more, with house and slab at service conditions for 48 hours before" + k.how + ".", Source: srcTests})
 		}
 	}
 	return out

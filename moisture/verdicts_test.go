@@ -197,7 +197,7 @@ func TestSlab(t *testing.T) {
 	if v := find(t, vs, "emission of the slab (ASTM F1869)", ""); v.Say != ready.Go {
 		t.Errorf("%+v", v)
 	}
-	if v := find(t, vs, "number of slab tests", ""); v.Measured != "2" {
+	if v := find(t, vs, "number of slab tests", ""); v.Measured != "2" || !strings.Contains(v.Where, "F1869") || strings.Contains(v.Do, "probes") {
 		t.Errorf("%+v", v)
 	}
 }
@@ -247,6 +247,10 @@ func TestSuspectReadings(t *testing.T) {
 	if v := find(t, vs, "suspect value", theBoards); !strings.Contains(v.Measured, "white oak") {
 		t.Errorf("%+v", v)
 	}
+	j.Boards.Setting = "plywood"
+	if v := find(t, Verdicts(j, plank), "suspect value", theBoards); !strings.Contains(v.Measured, "plywood") {
+		t.Errorf("%+v", v)
+	}
 	j.Boards.Setting = "red oak"
 	j.Subfloor.Reads = same(10, 9)
 	none(t, Verdicts(j, plank), "suspect value")
@@ -267,6 +271,17 @@ func TestSettingForTheSubfloor(t *testing.T) {
 		j.Subfloor.Table = []Mark{{Shows: 8, Is: 7}, {Shows: 12, Is: 11}}
 		none(t, Verdicts(j, f), "setting of the meter")
 	}
+}
+
+// Wood is never read on the setting for concrete, whatever lies on top of it.
+func TestSetToConcrete(t *testing.T) {
+	j := Job{Subfloor: Sample{Reads: same(10, 9), Setting: "Concrete"}}
+	if v := find(t, Verdicts(j, plank), "setting of the meter", subfloor); v.Say != ready.Fix || v.Source == "" {
+		t.Errorf("%+v", v)
+	}
+	f := plank
+	f.Slab = true
+	none(t, Verdicts(j, f), "setting of the meter")
 }
 
 // What is drawn of a log is what is said of it.

@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"strake/job"
 	"strake/ready"
 	"strake/subfloor"
 	"strake/tape"
@@ -13,11 +14,14 @@ func (p Plan) HeightsFloor() trim.Floor {
 	j := p.Job
 	old, _ := subfloor.ComesOut(subfloor.Fates(j.Subfloor.Layers, j.Subfloor.Built))
 	return trim.Floor{
-		Board: j.Boards.Thickness, Felt: j.Site.Sheet.Kind == "felt" || j.Site.Sheet.Kind == "paper", Old: old, Unit: j.Unit,
+		Board: j.Boards.Thickness, Felt: felted(j), Old: old, Unit: j.Unit,
 		Doorways: j.Sketch.Doorways, Stays: j.Sketch.Stays, Limits: j.Limits,
 		Walls: p.wallGaps(), Laid: len(p.Lay.Pieces) > 0, Winter: p.winter(),
 	}
 }
+
+// felted tells whether felt or paper is rolled out under the boards.
+func felted(j job.Job) bool { return j.Site.Sheet.Kind == "felt" || j.Site.Sheet.Kind == "paper" }
 
 // HeightSheet is all that is worked out of heights; not ok where the job tells
 // nothing of them.

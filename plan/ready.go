@@ -78,10 +78,18 @@ func (p Plan) moistureFloor() moisture.Floor {
 	if len(p.Aligned.Need) == 0 {
 		return f
 	}
-	f.SqFt = tape.Area(p.Aligned.Bare.Area2() / 2).SquareFeet()
+	f.SqFt = p.squareFeet()
 	lo, hi := p.Aligned.Bare.Box()
 	f.Across = hi.Y - lo.Y
 	return f
+}
+
+// squareFeet is the floor's area, 0 where it is not known.
+func (p Plan) squareFeet() float64 {
+	if len(p.Aligned.Need) == 0 {
+		return 0
+	}
+	return tape.Area(p.Aligned.Bare.Area2() / 2).SquareFeet()
 }
 
 // faces are the face widths of the boards, each once, the widest first.

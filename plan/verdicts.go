@@ -38,7 +38,8 @@ func (p Plan) Underfloor() subfloor.Survey {
 	_, u, _ := p.nailing(0).Use()
 	rule, by := j.Rule(u.Length)
 	return subfloor.Survey{On: j.On, Built: j.Built, Rule: rule, By: by.String(), Layers: j.Layers, Readings: j.Readings,
-		Grid: j.Heights.Grid, Squeaks: j.Squeaks, Joists: p.Job.Joists.Spacing, Rows: p.lean()}
+		Grid: j.Heights.Grid, Squeaks: j.Squeaks, Joists: p.Job.Joists.Spacing, Rows: p.lean(),
+		SqFt: p.squareFeet(), SlabSaid: p.Job.Site.Base == site.Concrete}
 }
 
 // lean is how the rows lie to the joists, "" where that is not known.
@@ -74,7 +75,7 @@ func (p Plan) nailing(base tape.Length) fasten.Floor {
 	}
 	f := fasten.Floor{Thickness: j.Boards.Thickness, Slab: onSlab(j), Base: base, Lay: p.Lay,
 		Own: fasten.Own{Kind: j.Nails.Kind, Length: j.Nails.Length, Spacing: j.Nails.Spacing, End: j.Nails.End, Box: j.Nails.Box, By: by, Source: from},
-		Gap: j.Limits.GapLeast.Value, Cover: j.Base + j.Shoe}
+		Gap: j.Limits.GapLeast.Value, Cover: j.Base + j.Shoe, Paper: j.Trim.SheetUnder(felted(j))}
 	for _, b := range j.Boards.Each() {
 		f.Face = max(f.Face, b.Face)
 	}

@@ -227,6 +227,9 @@ func (s Site) sheet() []ready.Verdict {
 	}
 	v.Limit = fmt.Sprintf("%g to %g %s over wood, %s", low.Is, high.Is, unit, low.By)
 	switch {
+	case s.Base == Concrete && (poly || s.Sheet.Perm > 0 && s.Sheet.Perm < low.Is):
+		v.Say, v.Limit = ready.Look, "such a sheet lies on the slab, below the wood that boards are nailed to"
+		v.Do = "On the slab is its place, laps taped, with plywood or sleepers over it; between that wood and the boards no such sheet goes."
 	case poly || s.Sheet.Perm > 0 && s.Sheet.Perm < low.Is:
 		v.Say, v.Holds = ready.Fix, true
 		v.Do = "Take another: under nailed boards over wood this shuts water in. Polyethylene belongs on a slab, below the wood that is nailed to, or on the ground of a crawl space. Number 15 felt or the like is usual here."

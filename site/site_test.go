@@ -50,6 +50,7 @@ func TestSites(t *testing.T) {
 		"flat not asked":       {func(s *Site) { s.Flat = Yes }, "rules of the building", ready.Wait, false, "in writing"},
 		"flat, no":             {func(s *Site) { s.Flat, s.Allowed = Yes, No }, "rules of the building", ready.Other, true, "Ask what is"},
 		"polyethylene":         {func(s *Site) { s.Sheet = Sheet{Kind: "polyethylene"} }, "sheet under the boards", ready.Fix, true, "shuts water in"},
+		"on a bare slab":       {func(s *Site) { s.Base, s.SlabDays, s.Sheet = Concrete, 400, Sheet{Kind: "polyethylene"} }, "sheet under the boards", ready.Look, false, "On the slab is its place"},
 		"tight sheet":          {func(s *Site) { s.Sheet.Perm = 0.6 }, "sheet under the boards", ready.Fix, true, "shuts water in"},
 		"least sheet":          {func(s *Site) { s.Sheet.Perm = 0.7 }, "sheet under the boards", ready.Go, false, "Laps"},
 		"open sheet":           {func(s *Site) { s.Sheet.Perm = 10.1 }, "sheet under the boards", ready.Fix, false, "tighter"},

@@ -1,6 +1,11 @@
 package subfloor
 
-import "strake/tape"
+import (
+	"slices"
+	"strings"
+
+	"strake/tape"
+)
 
 // Material is what a layer under the new boards is made of.
 type Material string
@@ -28,6 +33,23 @@ const (
 	Concrete      Material = "concrete"
 	Unknown       Material = "unknown"
 )
+
+// Said is the material as it is called in a sentence.
+func (m Material) Said() string {
+	if m == OSB || m == MDF {
+		return strings.ToUpper(string(m))
+	}
+	return string(m)
+}
+
+// saidAll are materials in a sentence: plywood over planks.
+func saidAll(ms []Material) string {
+	var out []string
+	for _, m := range ms {
+		out = append(out, m.Said())
+	}
+	return strings.Join(out, " over ")
+}
 
 // Layer is one layer, told from the top.
 type Layer struct {
@@ -123,7 +145,7 @@ func Fates(layers []Layer, built int) []Fate {
 		if out[i].Out {
 			for k := range out[:i] {
 				if out[k].Holds && !out[k].Out {
-					out[k].Out, out[k].Why = true, "comes out with the "+string(out[i].Material)+" under it"
+					out[k].Out, out[k].Why = true, "comes out with the "+out[i].Material.Said()+" under it"
 				}
 			}
 		}
@@ -139,13 +161,7 @@ const minOSB = tape.Inch/2 + tape.Sixteenth/2
 // the topmost of them. Known is false where one of them has no thickness.
 func Nailing(fs []Fate) (thick tape.Length, top Material, known bool) {
 	known = true
-	for _, f := range fs {
-		switch {
-		case f.Out || f.Material == Paper && thick == 0:
-			continue
-		case !f.Holds:
-			return thick, top, known
-		}
+	for _, f := range holding(fs) {
 		if top == "" {
 			top = f.Material
 		}
@@ -153,6 +169,33 @@ func Nailing(fs []Fate) (thick tape.Length, top Material, known bool) {
 		thick += f.Thickness
 	}
 	return thick, top, known
+}
+
+// Holding are the materials that are left to nail into, each once, from the top.
+func Holding(fs []Fate) []Material {
+	var out []Material
+	for _, f := range holding(fs) {
+		if !slices.Contains(out, f.Material) {
+			out = append(out, f.Material)
+		}
+	}
+	return out
+}
+
+// holding are the layers that are left to nail into, as far down as they lie on
+// each other.
+func holding(fs []Fate) []Fate {
+	var out []Fate
+	for _, f := range fs {
+		switch {
+		case f.Out || f.Material == Paper && len(out) == 0:
+			continue
+		case !f.Holds:
+			return out
+		}
+		out = append(out, f)
+	}
+	return out
 }
 
 // ComesOut is what lies over the topmost layer that stays and is laid over, once all

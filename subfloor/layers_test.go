@@ -39,7 +39,7 @@ func TestPanelTable(t *testing.T) {
 
 // No way out touches a joist with a saw, and what adds height says so.
 func TestRemedies(t *testing.T) {
-	for _, r := range append(ThinRemedies(), AlongRemedies()...) {
+	for _, r := range append(ThinRemedies(panels[0], tape.Inch/2), AlongRemedies()...) {
 		for _, bad := range []string{"cut", "notch", "plane ", "saw"} {
 			if strings.Contains(r.What, bad) {
 				t.Errorf("%q: %s", bad, r.What)
@@ -117,10 +117,10 @@ func TestScrews(t *testing.T) {
 // Nothing that is told to do puts compound under nails or sands a panel that is
 // no thicker than it must be.
 func TestDo(t *testing.T) {
-	if d := Do(OnWood, Dip, true); !strings.Contains(d, "No compound") || strings.Contains(d, "Fill") {
+	if d := Do(OnWood, Dip, true, true); !strings.Contains(d, "No compound") || strings.Contains(d, "Fill") {
 		t.Error(d)
 	}
-	if d := Do(OnWood, Hump, false); strings.Contains(d, "Sand it") || !strings.Contains(Do(OnWood, Hump, true), "test") {
+	if d := Do(OnWood, Hump, false, true); strings.Contains(d, "Sand it") || !strings.Contains(Do(OnWood, Hump, true, true), "test") {
 		t.Error(d)
 	}
 	if MayTake(OnWood, 0, true) != 0 || MayTake(OnWood, tape.Inch, false) != 0 || MayTake(OnWood, tape.Eighth, true) != tape.Eighth || MayTake(OnSlab, 0, false) != mostOff {

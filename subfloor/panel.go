@@ -54,31 +54,6 @@ func (p Panel) Spare(of Material, thick tape.Length) tape.Length {
 	return max(0, thick-p.Needs(of))
 }
 
-// Remedy is a way out, with how much higher the floor comes.
-type Remedy struct {
-	What   string
-	Height tape.Length
-	Source string
-}
-
-// ThinRemedies are ways out where the panel is too thin for its joists. None of
-// them cuts, notches or planes a joist.
-func ThinRemedies() []Remedy {
-	return []Remedy{
-		{"a second layer of 1/2 in plywood, screwed down, its joints half a panel off those under it", tape.Inch / 2, "as quoted by Wood Floor Business"},
-		{"support from below: blocking or joists between those there, by somebody who knows structure", 0, "as quoted by Wood Floor Business"},
-	}
-}
-
-// AlongRemedies are ways out where rows lie along the joists.
-func AlongRemedies() []Remedy {
-	return []Remedy{
-		{"a layer of 1/2 in plywood, its long side across the panels there", tape.Inch / 2, "NWFA as quoted by This Old House"},
-		{"blocks of 2x6 between the joists, every 24 in (another text: every 16 in), from below", 0, "NWFA as quoted by This Old House"},
-		{"rows across the joists, or at an angle to them", 0, "NWFA guidelines"},
-	}
-}
-
 // Lean is how rows lie to the joists.
 type Lean string
 

@@ -19,6 +19,8 @@ type Survey struct {
 	Squeaks  []Squeak
 	Joists   tape.Length // on centre, 0 not known
 	Rows     Lean        // how rows lie to the joists, "" not known
+	SqFt     float64     // area of the floor, 0 not known
+	SlabSaid bool        // that nothing is nailed to a slab was said already
 }
 
 // Squeak is a place that squeaks: so long across the joists, so wide along them.
@@ -37,6 +39,7 @@ func (s Survey) Verdicts(style tape.Style) []ready.Verdict {
 	out = append(out, t.nailing()...)
 	out = append(out, t.rows()...)
 	out = append(out, t.squeaks()...)
+	out = append(out, t.unread()...)
 	out = append(out, t.readings()...)
 	return append(out, t.grid()...)
 }
@@ -50,7 +53,15 @@ func (s Survey) RowVerdicts(style tape.Style) []ready.Verdict {
 // Work is what makes the grid flat by the rule of the survey.
 func (s Survey) Work() Work {
 	spare, known := s.spare()
-	return s.Grid.Flatten(s.Rule, MayTake(s.On, spare, known))
+	return s.Grid.Flatten(s.Rule, MayTake(s.top(), spare, known))
+}
+
+// top is what straightedge and level lie on once all that has to has come out.
+func (s Survey) top() Base {
+	if _, wood, _ := Nailing(Fates(s.Layers, s.Built)); s.On == OnSlab && wood != "" {
+		return OverSlab
+	}
+	return s.On
 }
 
 // spare is what the top panel can lose; known is false where its thickness or the

@@ -7,6 +7,15 @@ import (
 	"strake/tape"
 )
 
+// unread asks for a straightedge where nobody has laid one.
+func (t teller) unread() []ready.Verdict {
+	if len(t.Readings)+len(t.Grid.Height) > 0 || len(t.Rule.At) == 0 {
+		return nil
+	}
+	return []ready.Verdict{{Say: ready.Look, Rule: "flatness", Where: "subfloor", Measured: "not read", Limit: t.limit(t.Rule.At[0]), Source: t.Rule.Source,
+		Do: "Slide a straightedge of " + t.lengths() + " over all of it, both ways, and write the worst places under straightedge, or heights on a grid under heights. Flat counts, not level."}}
+}
+
 // readings holds each straightedge reading to the rule.
 func (t teller) readings() []ready.Verdict {
 	var out []ready.Verdict
@@ -27,6 +36,9 @@ func (t teller) readings() []ready.Verdict {
 		case Unsure:
 			v.Say = ready.Look
 			v.Do = "A straightedge of this length does not settle it: read it again with one of " + t.lengths() + "."
+			if !t.style.Unit.Imperial() && t.By == ready.Guidance.String() {
+				v.Do += " Or hold the floor to a rule made for metric ones: flat: bs sr2, or flat: din row 3."
+			}
 		case Fails:
 			v.Say, v.Do = ready.Fix, t.put(x)
 		}
@@ -42,10 +54,13 @@ func (t teller) put(x Reading) string {
 		side, act = Hump, "taken off by"
 	}
 	spare, known := t.spare()
-	may := MayTake(t.On, spare, known)
-	s := Do(t.On, side, may > 0)
+	may := MayTake(t.top(), spare, known)
+	s := Do(t.top(), side, may > 0, known)
 	if side == Hump && may > 0 {
 		s += " No more than " + t.fine(may) + " may come off here."
+	}
+	if side == Hump && may == 0 {
+		return s
 	}
 	long := x.Long
 	if long == 0 {
@@ -140,10 +155,12 @@ func (t teller) over(v ready.Verdict, over []Over) ready.Verdict {
 	}
 	v.Do += t.amount("build up", w.UpAt, w.MostUp, w.Up) + "."
 	if w.OffAt > 0 {
-		v.Do += " " + Do(t.On, Hump, true)
+		v.Do += " " + Do(t.top(), Hump, true, true)
+	} else if spare, known := t.spare(); worst.Side == Hump && MayTake(t.top(), spare, known) == 0 {
+		v.Do += " " + Do(t.top(), Hump, false, known)
 	}
 	if w.UpAt > 0 {
-		v.Do += " " + Do(t.On, Dip, true)
+		v.Do += " " + Do(t.top(), Dip, true, true)
 	}
 	return v
 }
@@ -158,7 +175,7 @@ func (t teller) amount(act string, n int, most tape.Length, m3 float64) string {
 // fNumbers are told of slabs read at 12 in stations.
 func (t teller) fNumbers() []ready.Verdict {
 	ff, fl, ok := t.Grid.FNumbers()
-	if t.On != OnSlab || !ok {
+	if t.top() != OnSlab || !ok {
 		return nil
 	}
 	v := ready.Verdict{Say: ready.Go, Rule: "F-numbers", Where: "grid of heights", Measured: fmt.Sprintf("FF %.0f", ff), Source: "ASTM E1155, constants from memory; its test sections are 320 sq ft and larger"}

@@ -34,9 +34,9 @@ func (t teller) layers() []ready.Verdict {
 
 func (t teller) named(l Layer) string {
 	if l.Thickness == 0 {
-		return string(l.Material)
+		return l.Material.Said()
 	}
-	return t.fine(l.Thickness) + " " + string(l.Material)
+	return t.fine(l.Thickness) + " " + l.Material.Said()
 }
 
 // nailing says what is left to nail into, and whether it is thick enough for its
@@ -45,6 +45,8 @@ func (t teller) nailing() []ready.Verdict {
 	thick, top, known := Nailing(t.fates)
 	v := ready.Verdict{Rule: "nailing base", Where: "subfloor", Source: srcCommon}
 	switch {
+	case t.On == OnSlab && top == "" && t.SlabSaid:
+		return nil
 	case t.On == OnSlab && top == "":
 		v.Say, v.Measured, v.Limit = ready.Fix, "a slab, and no wood over it", "wood that holds a nail"
 		v.Do = "Lay a nailing base (plywood or sleepers over a vapour retarder, as the maker of the floor has it), or take boards that are made to be glued down."
@@ -77,7 +79,7 @@ func (t teller) unknown() bool {
 // panel holds the nailing base to its joists.
 func (t teller) panel(top Material, thick tape.Length) ready.Verdict {
 	p, ok := PanelFor(t.Joists)
-	v := ready.Verdict{Say: ready.Go, Rule: "panel over joists", Where: "joists " + t.say(t.Joists) + " on centre", Measured: t.fine(thick) + " " + string(top), Source: p.Source}
+	v := ready.Verdict{Say: ready.Go, Rule: "panel over joists", Where: "joists " + t.say(t.Joists) + " on centre", Measured: t.fine(thick) + " " + saidAll(Holding(t.fates)), Source: p.Source}
 	if !ok {
 		v.Say, v.Limit, v.Do, v.Source = ready.Fix, "no table goes beyond 24 in", "Ask an engineer what has to be added before a floor is laid here.", panels[2].Source
 		return v
@@ -87,7 +89,7 @@ func (t teller) panel(top Material, thick tape.Length) ready.Verdict {
 		v.Limit += "; " + p.How
 	}
 	if !p.Enough(top, thick) {
-		v.Say, v.Do = ready.Fix, t.remedies(ThinRemedies())
+		v.Say, v.Do = ready.Fix, t.remedies(ThinRemedies(p, thick))
 	}
 	return v
 }
@@ -100,9 +102,12 @@ func (t teller) remedies(rs []Remedy) string {
 		if r.Height > 0 {
 			s += " (floor higher by " + t.say(r.Height) + ")"
 		}
+		if c := r.Cost(t.SqFt); c != "" {
+			s += ", " + c
+		}
 		out = append(out, s)
 	}
-	return "One of: " + strings.Join(out, "; ") + ". No joist is cut, notched or planed."
+	return "One of: " + strings.Join(out, "; ") + ". No joist is cut, notched or planed." + priced(rs, t.SqFt)
 }
 
 // rows says when rows lie along the joists.

@@ -118,13 +118,16 @@ func (w work) risers(f Flight) ready.Verdict {
 		return v
 	}
 	v.Say, v.Holds = ready.Fix, true
+	narrow := w.standing(f)
 	switch {
+	case f.Least <= f.Most && narrow.Most < narrow.Least:
+		v.Do = "No build-up of this floor keeps it without making a riser too high."
 	case f.Most < f.Least:
 		v.Do = "The other risers are further apart than that already: no build-up of this floor mends it."
-	case f.Most < 0:
+	case narrow.Most < 0:
 		v.Do = "No build-up keeps it with the treads as they are: this floor would have to go down."
 	default:
-		v.Do = "Keep it: this floor may come up by " + w.between(f) + " there."
+		v.Do = "Keep it: this floor may come up by " + w.between(narrow) + " there" + w.bound(f, narrow) + "."
 		if bs := w.keep(f.Stair); len(bs) > 0 {
 			v.Do += " Build-ups that do: " + strings.Join(bs, "; ") + "."
 		} else if len(w.job.Stocked.Boards)+len(w.job.Stocked.Panels) > 0 {
@@ -133,6 +136,27 @@ func (w work) risers(f Flight) ready.Verdict {
 	}
 	v.Do += " Or treads and the floor at its other end come up by as much too: treads alone move the fault to that end. Steps that differ are a fall waiting: local code and a licensed stair builder decide."
 	return v
+}
+
+// standing is the range of a flight, narrowed to what keeps its riser from becoming
+// too high; one that is so already may stay as it is.
+func (w work) standing(f Flight) Flight {
+	now := f.Risers[f.own()]
+	room := max(0, w.rule(RiserMost).Is-now)
+	if f.Head {
+		f.Most = min(f.Most, room+f.Rise-(f.Then[f.own()]-now))
+	} else {
+		f.Least = max(f.Least, f.Rise+f.Then[f.own()]-now-room)
+	}
+	return f
+}
+
+// bound says that a range was narrowed by the highest riser.
+func (w work) bound(f, narrow Flight) string {
+	if f.Most == narrow.Most && (f.Least == narrow.Least || narrow.Least <= 0) {
+		return ""
+	}
+	return ", for no riser to be over " + w.rule(RiserMost).words
 }
 
 // between is the range that the floor may come up by.
@@ -147,20 +171,26 @@ func (w work) between(f Flight) string {
 func (w work) keep(s Stair) []string {
 	var out []string
 	for _, b := range w.builds() {
-		if w.flight(s, w.rise(b, s.Shim)).Even {
+		if f := w.flight(s, w.rise(b, s.Shim)); f.Even && !w.tooHigh(f) {
 			out = append(out, w.build(b))
 		}
 	}
 	return out
 }
 
+// tooHigh tells whether the floor makes a riser higher than is let stand.
+func (w work) tooHigh(f Flight) bool {
+	high := slices.Max(f.Then)
+	return high > w.rule(RiserMost).Is && high > slices.Max(f.Risers)
+}
+
 // steep holds each riser to the highest that is let stand.
 func (w work) steep(f Flight) (ready.Verdict, bool) {
 	r := w.rule(RiserMost)
-	high := slices.Max(f.Then)
-	if high <= r.Is || high <= slices.Max(f.Risers) {
+	if !w.tooHigh(f) {
 		return ready.Verdict{}, false
 	}
+	high := slices.Max(f.Then)
 	return ready.Verdict{Say: ready.Fix, Rule: "height of a riser", Where: f.Name, Measured: w.say(high), Limit: "at most " + r.words, Source: r.Source,
 		Do: "Ask what your code lets stand, before the floor is ordered: a lower build-up, or treads raised too."}, true
 }

@@ -97,11 +97,22 @@ func TestRangeOfRise(t *testing.T) {
 
 // Build-ups that keep a flight are named, and only those.
 func TestBuildsThatKeepAFlight(t *testing.T) {
-	w := at(Job{SheetTold: true, Stocked: Stocked{Boards: []tape.Length{3 * inch / 8, 5 * inch / 8}, Panels: []tape.Length{qtr}}, Stairs: []Stair{{Name: "stair", Head: true, Risers: seven(4)}}})
+	w := at(Job{SheetTold: true, Stocked: Stocked{Boards: []tape.Length{3 * inch / 8, 5 * inch / 8}, Panels: []tape.Length{qtr}}, Stairs: []Stair{{Name: "stair", Head: true, Risers: []tape.Length{7 * inch, 7 * inch, 7 * inch, 7 * inch}}}})
 	v := find(t, Verdicts(w.job, w.f), "risers of a stair", "stair")
 	if !strings.Contains(v.Do, `may come up by at most 3/8" there. Build-ups that do: 3/8" boards, no panel. Or`) {
 		t.Error(v.Do)
 	}
+	w.job.Stairs[0].Risers = []tape.Length{7*inch + 5*qtr/2, 7*inch + 5*qtr/2, 7*inch + 5*qtr/2}
+	v = find(t, Verdicts(w.job, w.f), "risers of a stair", "stair")
+	if !strings.Contains(v.Do, `may come up by at most 1/8" there, for no riser to be over 7-3/4", the US model code. None that is stocked does. Or`) {
+		t.Error(v.Do)
+	}
+	w.job.Stairs[0].Risers, w.job.Stairs[0].Head = []tape.Length{7*inch + 5*qtr/2, 7*inch + 5*qtr/2, 7*inch + 5*qtr/2}, false
+	v = find(t, Verdicts(w.job, w.f), "risers of a stair", "stair")
+	if !strings.Contains(v.Do, `may come up by at most 3/8" there. Build-ups that do`) {
+		t.Error(v.Do)
+	}
+	w.job.Stairs[0] = Stair{Name: "stair", Head: true, Risers: seven(4)}
 	w.job.Limits = Limits{RiserApart: {{Is: length(inch), By: ready.Code, Source: "by-law 3"}}}
 	if v := find(t, Verdicts(w.job, w.f), "risers of a stair", "stair"); v.Say != ready.Go || !strings.Contains(v.Limit, `1", local code, before 3/8" of`) || v.Source != "by-law 3" || !strings.Contains(v.Do, "is stricter") {
 		t.Errorf("%+v", v)

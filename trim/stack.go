@@ -43,11 +43,15 @@ func (w work) stack(b Build, shim tape.Length) Stack {
 }
 
 // sheet is the thickness of what is rolled out under the boards.
-func (w work) sheet() tape.Length {
-	if !w.job.SheetTold && w.f.Felt {
+func (w work) sheet() tape.Length { return w.job.SheetUnder(w.f.Felt) }
+
+// SheetUnder is the thickness of what is rolled out under the boards; rolled tells
+// that felt or paper is, where the job gives no thickness.
+func (j Job) SheetUnder(rolled bool) tape.Length {
+	if !j.SheetTold && rolled {
 		return felt
 	}
-	return w.job.Sheet
+	return j.Sheet
 }
 
 // words are the layers with their thickness, from the subfloor up.

@@ -83,6 +83,32 @@ func Find(name string) (Species, bool) {
 // groups, such as red oak, are mixtures.
 func Coefficient(shrinkage float64) float64 { return shrinkage / (3000 - 20*shrinkage) }
 
+// wholes are shrinkages of one species that stands for a group, percent: what is
+// taken where the whole shrinkage is asked for. They give other coefficients than
+// the group's, which is a mixture.
+var wholes = map[string]struct {
+	percent float64
+	source  string
+}{
+	"red oak":   {8.6, "northern red oak, Wood Handbook table 4-3, from memory"},
+	"oak":       {8.6, "northern red oak, Wood Handbook table 4-3, from memory"},
+	"white oak": {10.5, "white oak, Wood Handbook table 4-3"},
+	"hickory":   {11.0, "mockernut hickory, Wood Handbook table 4-3"},
+}
+
+// Whole is the shrinkage of a species from green to oven-dry (percent,
+// tangential) with where it comes from; where none is known, what its coefficient
+// comes from.
+func (s Species) Whole() (percent float64, source string) {
+	if w, ok := wholes[s.Name]; ok {
+		return w.percent, w.source
+	}
+	if s.Shrinkage > 0 {
+		return s.Shrinkage, s.Source
+	}
+	return EffectiveShrinkage(s.Tangential), "from the coefficient, by C = S/(3000 - 20 S)"
+}
+
 // EffectiveShrinkage is the shrinkage (percent) that a coefficient comes from,
 // Coefficient turned round: what stands in for the shrinkage of a group.
 func EffectiveShrinkage(coefficient float64) float64 {
