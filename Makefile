@@ -6,7 +6,7 @@ FUZZTIME ?= 8s
 STATICCHECK ?= $(shell go env GOPATH)/bin/staticcheck
 PLATFORMS = linux/amd64 linux/arm64 darwin/amd64 darwin/arm64 windows/amd64 windows/arm64
 
-.PHONY: test race fuzz bench bench-rack bench-solvers geos build-all lint docs
+.PHONY: test race fuzz bench bench-rack bench-solvers geos outside build-all lint docs
 
 test: ## all tests
 	go test ./...
@@ -35,6 +35,9 @@ bench-solvers: ## small floors against HiGHS and CBC: docs/solvers.md
 		(cd "$$d" && npm install --ignore-scripts --no-audit --no-fund highs) || echo "no HiGHS"; \
 		command -v cbc >/dev/null || apt-get install -y --no-install-recommends coinor-cbc || echo "no CBC"; \
 		go run ./bench solvers -highs "$$d" -out docs/solvers.md
+
+outside: ## drawings read by other programs: poppler, qpdf, python3-ezdxf
+	go test -tags outside -count=1 -run Outside ./cmd/strake
 
 geos: ## floor outlines and gaps held against GEOS
 	CGO_ENABLED=1 go vet -tags geos ./floor

@@ -19,6 +19,7 @@ type commands struct {
 
 	Plan     planCmd     `cmd:"" help:"Plan a floor: write the drawing, the row list, the cut list, the whole board layout and the findings to a folder."`
 	Check    checkCmd    `cmd:"" help:"Check the readings and wishes of a job without laying it, or hold a written board layout against its job."`
+	Draw     drawCmd     `cmd:"" help:"Draw one sheet of a job as SVG, PDF or PNG, or the floor itself as DXF."`
 	Rows     rowsCmd     `cmd:"" help:"Compare the ways the rows could lie, with what each would mean."`
 	Ready    readyCmd    `cmd:"" help:"Say whether the floor may be laid yet: site, air, moisture; go, wait or fix, with the rule and its source."`
 	Order    orderCmd    `cmd:"" help:"Say how many cartons to buy, with the chance of running short beside each number."`
@@ -63,7 +64,7 @@ func run(args []string, r rim) int {
 	parser, err := kong.New(&c,
 		kong.Name("strake"), kong.Description(about), kong.Writers(r.out, r.err),
 		kong.UsageOnError(), kong.ConfigureHelp(kong.HelpOptions{WrapUpperBound: 100}),
-		kong.Exit(func(int) { panic(errHelp) }))
+		kong.Vars{"drawings": drawingNames()}, kong.Exit(func(int) { panic(errHelp) }))
 	if err != nil {
 		return report(err, r)
 	}
