@@ -4,6 +4,7 @@ package job
 
 import (
 	"strake/caution"
+	"strake/goods"
 	"strake/limits"
 	"strake/moisture"
 	"strake/order"
@@ -40,6 +41,7 @@ type Job struct {
 	Received receive.Delivery
 	Hazards  caution.House
 	Order    order.Wants
+	Goods    goods.Wants
 	Seed     uint64
 }
 

@@ -37,6 +37,7 @@ func cross(d *decoder, j *draft) {
 	n.hazards()
 	j.Order.SparesTold = d.given(at("order", "spares"))
 	n.heights()
+	n.goods()
 	if d.given("boards") {
 		boards(d, j)
 	}

@@ -58,6 +58,8 @@ var jobTable = table[draft]{
 		sub("pins", "Wishes that are kept even where they break a limit; the plan then says so. Each stands alone and goes by its content.", pinTable, func(j *draft) *job.Pins { return &j.Pins }).or("nothing is pinned"),
 		laidField().or("nothing is laid"),
 		orderField().or("the defaults, each with its source"),
+		goodsField().or("the defaults, each with its source"),
+		pricesField().or("nothing is priced but cartons"),
 		siteField().or("nothing is known of the site"),
 		hazardsField().or("nothing is known of them"),
 		receivedField().or("nothing was opened yet"),

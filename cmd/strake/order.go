@@ -17,7 +17,7 @@ import (
 
 type orderCmd struct {
 	Job string `arg:"" help:"The job file (YAML). strake new writes one."`
-	Out string `short:"o" placeholder:"FOLDER" help:"Also write order.txt, order.csv and order.svg to this folder."`
+	Out string `short:"o" placeholder:"FOLDER" help:"Also write order.txt, order.csv, goods.csv and order.svg to this folder."`
 }
 
 // Help says what is answered.
@@ -47,9 +47,14 @@ func (c *orderCmd) Run(r rim) error {
 	e.Workers = runtime.GOMAXPROCS(0)
 	stop := waiting(r.err, "laying the floor over and over; Ctrl-C keeps what was laid till then")
 	ps := p.Purchases(r.ctx, e)
+	full := p
+	if r.ctx.Err() == nil { // fasteners are counted board by board
+		full = plan.MakeWithin(r.ctx, j, 0)
+	}
 	stop()
 	r.tell(func(a *answer) { a.bought(p, ps) })
-	text := paper.Order(p, ps)
+	list := full.Goods()
+	text := paper.Order(p, ps) + paper.Goods(full, list)
 	fmt.Fprint(r.out, text)
 	if c.Out == "" {
 		return nil
@@ -60,6 +65,7 @@ func (c *orderCmd) Run(r rim) error {
 		write func(io.Writer) error
 	}{
 		{"order.csv", func(w io.Writer) error { return paper.OrderCSV(w, p, ps) }},
+		{"goods.csv", func(w io.Writer) error { return paper.GoodsCSV(w, list) }},
 		{"order.svg", func(w io.Writer) error { return svg.Write(w, drawing.Risk(p, ps)) }},
 	} {
 		var b bytes.Buffer
@@ -73,7 +79,7 @@ func (c *orderCmd) Run(r rim) error {
 		return err
 	}
 	r.tell(func(a *answer) { a.wrote(c.Out, files) })
-	fmt.Fprintf(r.out, "\nWritten to %s: order.txt, order.csv, order.svg\n%s", c.Out, moved)
+	fmt.Fprintf(r.out, "\nWritten to %s: order.txt, order.csv, goods.csv, order.svg\n%s", c.Out, moved)
 	return nil
 }
 

@@ -1,0 +1,108 @@
+package paper
+
+import (
+	"fmt"
+	"io"
+	"strconv"
+	"strings"
+
+	"strake/goods"
+	"strake/plan"
+	"strake/words"
+)
+
+// Goods is everything else that has to be on site, as text.
+func Goods(p plan.Plan, l goods.List) string {
+	var b strings.Builder
+	b.WriteString("\nEverything else\n")
+	for _, g := range goods.Groups {
+		first := true
+		for _, x := range l.Lines {
+			if x.Group != g {
+				continue
+			}
+			if first {
+				b.WriteString("\n" + strings.ToUpper(string(g[:1])) + string(g[1:]) + "\n")
+				first = false
+			}
+			goodsLine(&b, x)
+		}
+	}
+	cutsOfBars(&b, p, l.Cuts)
+	return b.String()
+}
+
+// goodsLine is one thing with what it is counted from.
+func goodsLine(b *strings.Builder, x goods.Line) {
+	s := x.What
+	if x.Count > 0 {
+		s = howMany(x.Count, x.Unit) + ": " + x.What
+	}
+	if x.From != "" {
+		s += " (" + x.From + ")"
+	}
+	if x.Source != "" {
+		s += " [" + x.Source + "]"
+	}
+	wrap(b, s, "  - ", "    ")
+	if len(x.Notes) > 0 {
+		wrap(b, strings.Join(x.Notes, "; "), "    ", "    ")
+	}
+	wrap(b, x.Do, "    ", "    ")
+}
+
+// several are units whose plural is not made with an s.
+var several = map[string]string{"box": "boxes"}
+
+func howMany(n int, unit string) string {
+	if n == 1 {
+		return "1 " + unit
+	}
+	if s, ok := several[unit]; ok {
+		unit = s
+	} else if unit != "" {
+		unit += "s"
+	}
+	return strings.TrimSpace(strconv.Itoa(n) + " " + unit)
+}
+
+// cutsOfBars says how each bar is cut.
+func cutsOfBars(b *strings.Builder, p plan.Plan, cuts []goods.Cuts) {
+	if len(cuts) == 0 {
+		return
+	}
+	say := words.In(p.Job.Unit)
+	b.WriteString("\nHow the bars are cut\n")
+	for _, c := range cuts {
+		for i, bar := range c.Cut.Bars {
+			left := bar.Length
+			var parts []string
+			for _, k := range bar.Pieces {
+				parts = append(parts, c.Names[k]+" "+say.Of(c.Long[k]))
+				left -= c.Long[k]
+			}
+			wrap(b, fmt.Sprintf("%s %d, %s: %s; scrap %s", c.What, i+1, say.Of(bar.Length), strings.Join(parts, ", "), say.Of(left)), "  - ", "    ")
+		}
+	}
+}
+
+// GoodsCSV writes goods.csv, a line for each thing; without a total, so that a
+// column can be summed.
+func GoodsCSV(w io.Writer, l goods.List) error {
+	lines := [][]string{{"group", "what", "count", "unit", "counted from", "price each", "price, low", "price", "price, high", "what to do", "source"}}
+	money := func(m goods.Money, x float64) string {
+		if !m.Told {
+			return ""
+		}
+		return strconv.FormatFloat(x, 'f', 2, 64)
+	}
+	for _, x := range l.Lines {
+		n := ""
+		if x.Count > 0 {
+			n = strconv.Itoa(x.Count)
+		}
+		t := x.Total()
+		lines = append(lines, []string{string(x.Group), x.What, n, x.Unit, x.From, money(x.Each, x.Each.Likely), money(t, t.Low), money(t, t.Likely), money(t, t.High), x.Do, x.Source})
+	}
+	return table(w, lines)
+}
