@@ -16,7 +16,7 @@ var worn = map[string]string{
 func (k *work) gear() {
 	for _, t := range k.f.Site.Tasks {
 		if s := worn[t]; s != "" {
-			k.add(Line{Group: Gear, What: s, From: "to " + t, Source: common})
+			k.add(Line{Group: Gear, What: s, From: t, Source: common})
 		}
 	}
 }

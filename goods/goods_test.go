@@ -21,7 +21,7 @@ const (
 // den is a room of 12 by 10 ft, rows along its 12 ft.
 func den() Floor {
 	return Floor{Unit: tape.UnitInch, Style: tape.Paper(tape.UnitInch), Base: in / 2, Shoe: 3 * in / 4, Kerf: in / 8,
-		Under: UnderFloor{Fields: []Field{{plane.Region{plane.Rect(plane.P(0, 0), plane.P(12*ft, 10*ft))}}}, Sheet: "felt", Face: 4 * in},
+		Under:     UnderFloor{Fields: []Field{{plane.Region{plane.Rect(plane.P(0, 0), plane.P(12*ft, 10*ft))}}}, Sheet: "felt", Face: 4 * in},
 		Stretches: []Stretch{{Wall: "A-B", Length: 12 * ft}, {Wall: "B-C", Length: 10 * ft}, {Wall: "C-D", Length: 5 * ft}, {Wall: "C-D", From: 8 * ft, Length: 4 * ft}, {Wall: "D-A", Length: 10 * ft}}}
 }
 

@@ -119,7 +119,7 @@ const (
 	SrcRoll   = "from memory: number 15 felt comes in rolls of 36 in by 144 ft"
 	SrcLap    = "Hardwood Floors magazine, February 2017: laps of at least 4 in"
 	SrcStaple = "common practice, no source: a staple every 12 in along both edges of a sheet"
-	SrcGlue   = "common practice, no source: 1/4 in beads across the boards, 12 in apart, from tubes of 28 fl oz; the adhesive's maker goes first"
+	SrcGlue   = "common practice, no source: 1/4 in beads across the boards, 12 in apart, from tubes of 28 fl oz, where its maker does not say"
 	SrcSpline = "common practice, no source: slip tongue comes in lengths of 36 in"
 	common    = "common practice, no source"
 )

@@ -3,6 +3,7 @@ package paper
 import (
 	"fmt"
 	"io"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -15,6 +16,7 @@ import (
 func Goods(p plan.Plan, l goods.List) string {
 	var b strings.Builder
 	b.WriteString("\nEverything else\n")
+	var from sources
 	for _, g := range goods.Groups {
 		first := true
 		for _, x := range l.Lines {
@@ -25,15 +27,21 @@ func Goods(p plan.Plan, l goods.List) string {
 				b.WriteString("\n" + strings.ToUpper(string(g[:1])) + string(g[1:]) + "\n")
 				first = false
 			}
-			goodsLine(&b, x)
+			goodsLine(&b, x, &from)
 		}
 	}
 	cutsOfBars(&b, p, l.Cuts)
+	if len(from) > 0 {
+		b.WriteString("\nWhere figures come from\n")
+		for i, s := range from {
+			wrap(&b, s, fmt.Sprintf("  [%d] ", i+1), "      ")
+		}
+	}
 	return b.String()
 }
 
 // goodsLine is one thing with what it is counted from.
-func goodsLine(b *strings.Builder, x goods.Line) {
+func goodsLine(b *strings.Builder, x goods.Line, from *sources) {
 	s := x.What
 	if x.Count > 0 {
 		s = howMany(x.Count, x.Unit) + ": " + x.What
@@ -41,14 +49,32 @@ func goodsLine(b *strings.Builder, x goods.Line) {
 	if x.From != "" {
 		s += " (" + x.From + ")"
 	}
-	if x.Source != "" {
-		s += " [" + x.Source + "]"
-	}
+	s += from.marks(x.Source)
 	wrap(b, s, "  - ", "    ")
 	if len(x.Notes) > 0 {
 		wrap(b, strings.Join(x.Notes, "; "), "    ", "    ")
 	}
 	wrap(b, x.Do, "    ", "    ")
+}
+
+// sources are where figures come from, numbered as they are first named.
+type sources []string
+
+// marks are the numbers of sources, parted by semicolons, as they stand in a line.
+func (s *sources) marks(all string) string {
+	out := ""
+	for one := range strings.SplitSeq(all, "; ") {
+		if one == "" {
+			continue
+		}
+		i := slices.Index(*s, one)
+		if i < 0 {
+			i = len(*s)
+			*s = append(*s, one)
+		}
+		out += fmt.Sprintf(" [%d]", i+1)
+	}
+	return out
 }
 
 // several are units whose plural is not made with an s.
