@@ -80,6 +80,9 @@ func TestAgainstAnEarlierProgram(t *testing.T) {
 		{Careful, shorts, 0, 1.04, 1.86, 2.29, 0}, {Careful, shorts, 0.02, 2.68, 5.84, 7.67, .001}, {Careful, shorts, 0.05, 5.37, 13.42, 18.75, .141},
 		{Careful, long, 0, 1.22, 2.36, 2.95, 0}, {Careful, long, 0.02, 2.96, 6.72, 9.16, .006}, {Careful, long, 0.05, 5.90, 14.75, 20.16, .183},
 	} {
+		if testing.Short() && c.l != mixed {
+			continue
+		}
 		xs := over(simulated(t, benchRoom(c.l, c.culls), c.layer, lays))
 		at := func(p float64) float64 { return xs[int(p*float64(len(xs)))] }
 		i, _ := slices.BinarySearch(xs, 10)
