@@ -30,6 +30,9 @@ func (w Work) structure() []ready.Verdict {
 	return one(v)
 }
 
+// PaintRule is the name of the rule on old paint.
+const PaintRule = "old paint"
+
 // paint stops work on painted trim until the paint was tested.
 func (w Work) paint() []ready.Verdict {
 	year, _ := w.rule(PaintYear)
@@ -39,7 +42,7 @@ func (w Work) paint() []ready.Verdict {
 	if w.Built > 0 && float64(w.Built) >= year.Is && w.Paint == "" {
 		return nil
 	}
-	v := ready.Verdict{Say: ready.Fix, Rule: "old paint", Where: "base, jambs and doors", Limit: fmt.Sprintf("tested, in houses from before %.0f; %s", year.Is, year.By), Source: year.Source}
+	v := ready.Verdict{Say: ready.Fix, Rule: PaintRule, Where: "base, jambs and doors", Limit: fmt.Sprintf("tested, in houses from before %.0f; %s", year.Is, year.By), Source: year.Source}
 	switch {
 	case w.Paint == LeadPaint:
 		v.Measured = "tested: lead"

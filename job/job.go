@@ -10,6 +10,7 @@ import (
 	"strake/order"
 	"strake/receive"
 	"strake/room"
+	"strake/schedule"
 	"strake/site"
 	"strake/stock"
 	"strake/survey"
@@ -42,6 +43,7 @@ type Job struct {
 	Hazards  caution.House
 	Order    order.Wants
 	Goods    goods.Wants
+	Schedule schedule.Job
 	Seed     uint64
 }
 

@@ -38,6 +38,7 @@ func cross(d *decoder, j *draft) {
 	j.Order.SparesTold = d.given(at("order", "spares"))
 	n.heights()
 	n.goods()
+	n.schedule()
 	if d.given("boards") {
 		boards(d, j)
 	}

@@ -65,6 +65,7 @@ var jobTable = table[draft]{
 		receivedField().or("nothing was opened yet"),
 		climateField().or("not known"),
 		moistureField().or("nothing was read yet"),
+		scheduleField().or("strake schedule tells hours, and no days"),
 		seedField().or("1"),
 	},
 }

@@ -70,7 +70,7 @@ const coldRoom, hotRoom = 5.0, 45.0
 
 // suspect is what speaks against a reading of air, nil for nothing.
 func (a Air) suspect(where string) *ready.Verdict {
-	v := ready.Verdict{Say: ready.Fix, Rule: "suspect value", Where: where, Measured: a.String(), Source: wood.SourceEMC}
+	v := ready.Verdict{Say: ready.Fix, Rule: suspectRule, Where: where, Measured: a.String(), Source: wood.SourceEMC}
 	c := a.Temperature.Celsius()
 	switch {
 	case a.Humidity > 100 || a.Humidity < 0:

@@ -36,7 +36,7 @@ func (j Job) service(a Air, where string, now bool) ready.Verdict {
 	hHigh, _ := Guides.Rule(j.Limits, HumidityMost)
 	tLow, _ := Guides.Rule(j.Limits, TemperatureLow)
 	tHigh, _ := Guides.Rule(j.Limits, TemperatureHigh)
-	v := ready.Verdict{Say: ready.Go, Rule: "air in service", Where: where, Measured: a.String(),
+	v := ready.Verdict{Say: ready.Go, Rule: airRule, Where: where, Measured: a.String(),
 		Limit: fmt.Sprintf("%s to %s and %g to %g %%RH, %s", a.like(tLow.Is), a.like(tHigh.Is), hLow.Is, hHigh.Is, hHigh.By), Source: hHigh.Source}
 	const hair = 0.05 // of a degree or a percent
 	f, h := a.Temperature.F(), a.Humidity
@@ -86,7 +86,7 @@ func (j Job) now(s Season) []ready.Verdict {
 		return nil
 	}
 	r, unit := Guides.Rule(j.Limits, AimWithin)
-	v := ready.Verdict{Say: ready.Go, Rule: "where the air leads", Where: "air now", Measured: fmt.Sprintf("wood at %.1f %%", m),
+	v := ready.Verdict{Say: ready.Go, Rule: leadRule, Where: "air now", Measured: fmt.Sprintf("wood at %.1f %%", m),
 		Limit: fmt.Sprintf("within %s, of the aim %.1f %%", r.Words(unit), s.Aim), Source: r.Source}
 	if math.Abs(m-s.Aim) > r.Is {
 		v.Say = ready.Wait

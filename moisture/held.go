@@ -21,7 +21,7 @@ func (j Job) meter(s Sample, l Looked, where string) []ready.Verdict {
 			t := sorted(s.Table)
 			limit += fmt.Sprintf(", and its table from %g to %g %%", t[0].Shows, t[len(t)-1].Shows)
 		}
-		out = append(out, ready.Verdict{Say: ready.Fix, Rule: "suspect value", Where: where, Measured: percents(l.Beyond), Limit: limit,
+		out = append(out, ready.Verdict{Say: ready.Fix, Rule: suspectRule, Where: where, Measured: percents(l.Beyond), Limit: limit,
 			Do:     "Left out of the mean. Read there again, see whether the pins touch metal or glue, and whether the meter is set to the material; wetter than it reads is too wet, drier is not known.",
 			Source: "Wood Handbook (FPL-GTR-190): resistance meters 6 to 30 %, dielectric ones 4 to 30 %; the meter's own leaflet first"})
 	}
@@ -46,7 +46,7 @@ func (j Job) setting(f Floor) []ready.Verdict {
 	if !panel && (!ok || !ok2 || set.Name == is.Name) || len(j.Boards.Table) > 0 {
 		return nil
 	}
-	return []ready.Verdict{{Say: ready.Fix, Rule: "suspect value", Where: theBoards, Measured: "meter set to " + j.Boards.Setting, Limit: "the boards are " + is.Name,
+	return []ready.Verdict{{Say: ready.Fix, Rule: suspectRule, Where: theBoards, Measured: "meter set to " + j.Boards.Setting, Limit: "the boards are " + is.Name,
 		Do: "Read again with the meter set to the wood, or write the meter's table for it: a wrong setting is off by whole points.", Source: srcSetting}}
 }
 
@@ -69,7 +69,7 @@ func (j Job) underSetting(f Floor) []ready.Verdict {
 	if under == "osb" || under == "mdf" {
 		under = strings.ToUpper(under)
 	}
-	v := ready.Verdict{Rule: "setting of the meter", Where: subfloor, Measured: "set to " + s.Setting, Limit: "the subfloor is " + under,
+	v := ready.Verdict{Rule: settingRule, Where: subfloor, Measured: "set to " + s.Setting, Limit: "the subfloor is " + under,
 		Source: srcSetting}
 	named := func(word string) bool { return strings.Contains(strings.ToLower(s.Setting), word) }
 	boards, known := wood.Find(f.Species)
@@ -96,7 +96,7 @@ func (j Job) onConcrete(f Floor) []ready.Verdict {
 	if f.Slab || !strings.Contains(strings.ToLower(j.Subfloor.Setting), "concrete") {
 		return nil
 	}
-	return []ready.Verdict{{Say: ready.Fix, Rule: "setting of the meter", Where: subfloor, Measured: "set to " + j.Subfloor.Setting, Limit: "wood is read",
+	return []ready.Verdict{{Say: ready.Fix, Rule: settingRule, Where: subfloor, Measured: "set to " + j.Subfloor.Setting, Limit: "wood is read",
 		Do: "Read the wood again with the meter set to what it is, such as plywood; a slab is tested by probes or dishes (moisture, slab).", Source: srcSetting}}
 }
 
@@ -104,6 +104,11 @@ func (j Job) onConcrete(f Floor) []ready.Verdict {
 // never fewer than half of that.
 func wanted(sqft float64, per1000 int) int {
 	return max(per1000/2, int(math.Ceil(sqft*float64(per1000)/1000-1e-9)))
+}
+
+// Wanted is how many readings of subfloor and boards a floor asks for.
+func Wanted(f Floor) (subfloor, boards int) {
+	return wanted(f.SqFt, subfloorReadings), wanted(f.SqFt, boardReadings)
 }
 
 // The readings asked for over 1,000 sq ft.
@@ -115,7 +120,7 @@ const (
 // count asks for more readings where there are too few for the area.
 func count(have int, f Floor, per1000 int, where string) []ready.Verdict {
 	want := wanted(f.SqFt, per1000)
-	v := ready.Verdict{Say: ready.Go, Rule: "number of readings", Where: where, Measured: fmt.Sprint(have), Limit: fmt.Sprintf("at least %d", want), Source: srcCount}
+	v := ready.Verdict{Say: ready.Go, Rule: countRule, Where: where, Measured: fmt.Sprint(have), Limit: fmt.Sprintf("at least %d", want), Source: srcCount}
 	if f.SqFt > 0 {
 		v.Limit += " for " + f.area() + ", trade guidance"
 	} else {
@@ -176,7 +181,7 @@ func (j Job) boards(l Looked, f Floor) []ready.Verdict {
 		return out
 	}
 	r, unit := Guides.Rule(j.Limits, BoardsMost)
-	v := ready.Verdict{Say: ready.Go, Rule: "moisture of the boards", Where: theBoards, Measured: l.words(), Limit: "at most " + r.Words(unit), Source: r.Source}
+	v := ready.Verdict{Say: ready.Go, Rule: boardsRule, Where: theBoards, Measured: l.words(), Limit: "at most " + r.Words(unit), Source: r.Source}
 	if l.Mean > r.Is {
 		v.Say, v.Holds = ready.Wait, true
 		v.Do = "Lay nothing. Let the boards dry in the room, stacked with laths between, and log their readings."
@@ -192,7 +197,7 @@ func (j Job) aim(l Looked) []ready.Verdict {
 		return nil
 	}
 	r, unit := Guides.Rule(j.Limits, AimWithin)
-	v := ready.Verdict{Say: ready.Go, Rule: "boards against the mid-season content", Where: theBoards, Measured: fmt.Sprintf("mean %.1f %%", l.Mean),
+	v := ready.Verdict{Say: ready.Go, Rule: aimRule, Where: theBoards, Measured: fmt.Sprintf("mean %.1f %%", l.Mean),
 		Limit: fmt.Sprintf("within %s, of %.1f %%", r.Words(unit), s.Aim), Source: r.Source}
 	if math.Abs(l.Mean-s.Aim) > r.Is {
 		v.Say = ready.Wait
@@ -210,7 +215,7 @@ func (j Job) apart(boards, sub Looked, f Floor) []ready.Verdict {
 	r, unit := differenceMost(j.Limits, f.widest())
 	off := boards.Mean - sub.Mean
 	doubt := 2 * math.Hypot(boards.MeanDoubt(), sub.MeanDoubt())
-	v := ready.Verdict{Say: ready.Go, Rule: "boards against subfloor", Where: "boards and subfloor",
+	v := ready.Verdict{Say: ready.Go, Rule: apartRule, Where: "boards and subfloor",
 		Measured: fmt.Sprintf("%.1f points apart by their means (%.1f and %.1f %%)", math.Abs(off), boards.Mean, sub.Mean),
 		Limit:    fmt.Sprintf("at most %s, boards of %s", r.Words(unit), f.width(f.widest())), Source: r.Source}
 	switch {

@@ -17,7 +17,7 @@ func (j Job) Told() bool {
 func (j Job) missing(f Floor) []ready.Verdict {
 	var out []ready.Verdict
 	ask := func(where, do string) {
-		out = append(out, ready.Verdict{Say: ready.Wait, Rule: "no readings yet", Where: where, Do: do, Source: srcCount})
+		out = append(out, ready.Verdict{Say: ready.Wait, Rule: missingRule, Where: where, Do: do, Source: srcCount})
 	}
 	if len(j.Subfloor.Reads) == 0 && !f.Slab {
 		ask(subfloor, fmt.Sprintf("Read the subfloor with a moisture meter in %d places and write them under moisture, subfloor.", wanted(f.SqFt, subfloorReadings)))

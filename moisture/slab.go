@@ -30,7 +30,7 @@ func (j Job) slab(f Floor) []ready.Verdict {
 			Source: r.Source, Do: "A vapour retarder is advised all the same."}
 		switch {
 		case k.key == SlabHumidity && worst > 100:
-			v.Say, v.Rule, v.Do = ready.Fix, "suspect value", "No air has over 100 %RH: read that probe again."
+			v.Say, v.Rule, v.Do = ready.Fix, suspectRule, "No air has over 100 %RH: read that probe again."
 		case worst > r.Is:
 			v.Say = ready.Fix
 			v.Do = "Put a vapour retarder of at most 0.15 perm (such as 6 mil polyethylene) on the slab, below what is nailed to, or let the slab dry and test again. The adhesive's and the boards' makers have limits of their own."
@@ -38,7 +38,7 @@ func (j Job) slab(f Floor) []ready.Verdict {
 		v.Do = join(v.Do, r.Stricter(true, unit))
 		out = append(out, v)
 		if want := slabTests(f.SqFt); len(k.reads) < want {
-			out = append(out, ready.Verdict{Say: ready.Wait, Rule: "number of slab tests", Where: k.name, Measured: fmt.Sprint(len(k.reads)), Limit: fmt.Sprintf("at least %d for %s, trade guidance", want, f.area()),
+			out = append(out, ready.Verdict{Say: ready.Wait, Rule: slabCountRule, Where: k.name, Measured: fmt.Sprint(len(k.reads)), Limit: fmt.Sprintf("at least %d for %s, trade guidance", want, f.area()),
 				Do: "Take more, with house and slab at service conditions for 48 hours before" + k.how + ".", Source: srcTests})
 		}
 	}

@@ -51,6 +51,15 @@ func (p Plan) ReadyFindings() []finding.Finding {
 	return ready.Findings(append(vs, p.trimVerdicts()...))
 }
 
+// MoistureVerdicts are those on air, boards, subfloor and slab alone, also on what
+// nobody has read.
+func (p Plan) MoistureVerdicts() []ready.Verdict {
+	return moisture.Verdicts(p.Job.Moisture, p.moistureFloor())
+}
+
+// ReadingsWanted is how many readings of subfloor and boards the floor asks for.
+func (p Plan) ReadingsWanted() (subfloor, boards int) { return moisture.Wanted(p.moistureFloor()) }
+
 // Acclimation is the log of the boards as it is drawn; not ok where none is kept.
 func (p Plan) Acclimation() (moisture.Chart, bool) { return p.Job.Moisture.Chart(p.moistureFloor()) }
 

@@ -31,6 +31,7 @@ type answer struct {
 	NextRows []jsonRow     `json:"next_rows,omitempty"`
 	ToRead   []jsonReading `json:"to_read,omitempty"`
 	Cartons  []jsonCartons `json:"cartons,omitempty"`
+	Schedule *jsonSchedule `json:"schedule,omitempty"`
 	Examples []jsonExample `json:"examples,omitempty"`
 	Text     string        `json:"text,omitempty"`
 	Folder   string        `json:"folder,omitempty"`

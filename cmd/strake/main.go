@@ -23,6 +23,7 @@ type commands struct {
 	Rows     rowsCmd     `cmd:"" help:"Compare the ways the rows could lie, with what each would mean."`
 	Ready    readyCmd    `cmd:"" help:"Say whether the floor may be laid yet: site, air, moisture; go, wait or fix, with the rule and its source."`
 	Order    orderCmd    `cmd:"" help:"Say how many cartons to buy, with the chance of running short beside each number."`
+	Schedule scheduleCmd `cmd:"" help:"Lay the steps of the job over days: hours, waits for readings, rental, what can be walked on each night; as a table and a calendar."`
 	Rack     rackCmd     `cmd:"" help:"Propose the next rows from the boards at hand and the rows as laid."`
 	Measure  measureCmd  `cmd:"" help:"Work out what to measure, and print a measuring sheet to fill in."`
 	New      newCmd      `cmd:"" help:"Write a commented first job to fill in."`
