@@ -155,6 +155,12 @@ func (s *side) legend() {
 	s.swatch("stays; the floor goes round it", func(b box) []sheet.Item {
 		return append(plain(sheet.White)(b), sheet.Hatch(z(b), -45, 2, hair)...)
 	})
+	if s.d.hasFree() {
+		s.swatch("keep free of fasteners, margin included", func(b box) []sheet.Item {
+			c := b.corners()
+			return append(plain(sheet.White)(b), sheet.Polyline{Points: append(c, c[0]), Pen: freePen})
+		})
+	}
 	if s.d.unfilled() {
 		s.swatch("no boards left for this row", func(b box) []sheet.Item {
 			return append(append(plain(sheet.White)(b), sheet.Hatch(z(b), 45, 1.6, hair)...), sheet.Hatch(z(b), -45, 1.6, hair)...)

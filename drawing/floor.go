@@ -28,6 +28,7 @@ func floorPlan(p plan.Plan, cornersFirst bool) (s sheet.Sheet, named bool) {
 	}
 	d.drawStays()
 	d.drawBoards()
+	d.drawFree()
 	d.drawEdges()
 	d.drawLine()
 	d.drawPanel()
@@ -42,6 +43,7 @@ func floorPlan(p plan.Plan, cornersFirst bool) (s sheet.Sheet, named bool) {
 	d.nameStays()
 	d.nameEdges()
 	d.dimension()
+	d.nameFree()
 	d.nameBoards()
 	d.frame()
 	return d.sheet(), named

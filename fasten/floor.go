@@ -140,6 +140,9 @@ func (f Floor) free(x Free, u Use, style tape.Style) ready.Verdict {
 	}
 	n := len(x.Meets(f.Lay, Places(f.Lay, u), u, f.Paper))
 	v.Measured = fmt.Sprintf("%s: %d fasteners of the plan fall there", x.What, n)
+	if n == 1 {
+		v.Measured = x.What + ": one fastener of the plan falls there"
+	}
 	switch {
 	case n == 0 && x.Known && u.Tip(f.Paper) < x.Depth-x.Margin:
 		v.Say, v.Do = ready.Go, ""

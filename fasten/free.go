@@ -18,6 +18,24 @@ type Free struct {
 	Known   bool        // Depth is known; else anything is taken to be reached
 }
 
+// Grown is its outline with the margin round it, mm on the floor plan: what is marked
+// on the subfloor. It is meant for convex outlines, as jobs give them.
+func (f Free) Grown() []plane.XY {
+	m, n := f.Margin.Millimetres(), len(f.Outline)
+	out := make([]plane.XY, n)
+	for i, c := range f.Outline {
+		before, after := f.Outline[(i+n-1)%n], f.Outline[(i+1)%n]
+		u, v := c.Sub(before).Unit(), c.Sub(after).Unit() // both lead out of the outline at c
+		sin := math.Abs(u.Cross(v))
+		if sin == 0 {
+			out[i] = c
+			continue
+		}
+		out[i] = c.Add(u.Add(v).Times(m / sin))
+	}
+	return out
+}
+
 // Meets are the fasteners that come into a part to be kept free, seen from above,
 // from where they enter to their tips; none where all end above it by the margin.
 func (f Free) Meets(l lay.Lay, ps []Place, u Use, paper tape.Length) []Place {

@@ -230,3 +230,21 @@ func TestNotch(t *testing.T) {
 		}
 	}
 }
+
+// An inch round a rectangle, and an inch off each side of a triangle.
+func TestGrown(t *testing.T) {
+	f := Free{Margin: in, Outline: []plane.XY{{X: 0, Y: 0}, {X: 100, Y: 0}, {X: 100, Y: 50}, {X: 0, Y: 50}}}
+	for i, want := range []plane.XY{{X: -25.4, Y: -25.4}, {X: 125.4, Y: -25.4}, {X: 125.4, Y: 75.4}, {X: -25.4, Y: 75.4}} {
+		if got := f.Grown()[i]; got.Sub(want).Len() > 1e-9 {
+			t.Errorf("%v, want %v", got, want)
+		}
+	}
+	f.Outline = []plane.XY{{X: 0, Y: 0}, {X: 300, Y: 0}, {X: 40, Y: 200}}
+	g := f.Grown()
+	for i, a := range f.Outline {
+		b := f.Outline[(i+1)%3]
+		if d := -b.Sub(a).Unit().Cross(g[i].Sub(a)); math.Abs(d-25.4) > 1e-9 {
+			t.Errorf("side %d: %.3f mm off", i, d)
+		}
+	}
+}
