@@ -19,7 +19,7 @@ func holdExample(r Rule, s *site) []finding.Finding {
 	case !s.lay.Example:
 		return nil
 	}
-	f.Measured = "example layout, boards not yet known"
+	f.Measured = "drawn for boards that are not yet known one by one"
 	f.Do = "Rows, rips, order of laying and lines hold; plan again from the lengths when the boards are there."
 	return []finding.Finding{f}
 }
