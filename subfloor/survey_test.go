@@ -140,3 +140,12 @@ func TestRemedyCost(t *testing.T) {
 		t.Errorf("%+v", thin[0])
 	}
 }
+
+// OSB of 1/2 in holds no nail (an installer's published guide): that is said, with
+// what to lay over it, and not that something comes out.
+func TestThinOSB(t *testing.T) {
+	vs := Survey{On: OnWood, Layers: []Layer{{OSB, tape.Inch / 2}}, Joists: 16 * tape.Inch}.Verdicts(tape.Paper(tape.UnitInch))
+	if len(vs) != 1 || vs[0].Say != ready.Fix || !strings.Contains(vs[0].Measured, "too thin") || !strings.Contains(vs[0].Do, "plywood over it") || vs[0].Source != srcLayers {
+		t.Errorf("%+v", vs)
+	}
+}

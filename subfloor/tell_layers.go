@@ -56,6 +56,10 @@ func (t teller) nailing() []ready.Verdict {
 	case top == "":
 		v.Say, v.Measured, v.Limit = ready.Fix, "nothing is left that holds a nail", "plywood, OSB or sound board sheathing"
 		v.Do = "See what carries the layers that come out, and write it under layers; a panel over it may be what is needed."
+		if f, ok := t.thinOSB(); ok {
+			v.Measured, v.Source = t.named(f.Layer)+", "+f.Why, srcLayers
+			v.Do = "Lay plywood over it, screwed down to the joists, its joints half a panel off those under it, thick enough by itself for the joists' spacing; write it as a layer on top."
+		}
 		return []ready.Verdict{v}
 	case t.On == OnSlab:
 		return nil // what lies flat on a slab spans nothing
@@ -65,6 +69,16 @@ func (t teller) nailing() []ready.Verdict {
 		return []ready.Verdict{v}
 	}
 	return []ready.Verdict{t.panel(top, thick)}
+}
+
+// thinOSB is a layer of OSB that stays and is too thin to nail into, where there is one.
+func (t teller) thinOSB() (Fate, bool) {
+	for _, f := range t.fates {
+		if f.Material == OSB && !f.Out && !f.Holds {
+			return f, true
+		}
+	}
+	return Fate{}, false
 }
 
 func (t teller) unknown() bool {

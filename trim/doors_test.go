@@ -132,14 +132,17 @@ func TestTracks(t *testing.T) {
 	}{
 		{Track{Clear: inch}, ready.Go, 7 * inch / 32, ""},
 		{Track{Clear: inch, Guide: half, Lifts: half}, ready.Look, 7 * inch / 32, `up by 9/32" of the 1/2"`},
-		{Track{Clear: inch, Guide: half, Lifts: qtr}, ready.Fix, 7 * inch / 32, `lacks 1/32"`},
+		{Track{Clear: inch, Guide: half, Lifts: qtr}, ready.Fix, 7 * inch / 32, `lacks 1/32", turned up by the 1/4"`},
 		{Track{Clear: 29 * inch / 32, Lifts: inch / 8}, ready.Go, inch / 8, ""},
 		{Track{Clear: 27 * inch / 32, Lifts: inch / 16}, ready.Look, inch / 16, `up by 1/16" of the 1/16"`},
-		{Track{Clear: half}, ready.Fix, -9 * inch / 32, "lacks"},
+		{Track{Clear: half}, ready.Fix, -9 * inch / 32, `lacks 13/32": that comes off`},
 	} {
 		c.track.Told, c.track.Of = true, "bifold"
 		w := at(Job{Openings: []Opening{{Name: "closet", Track: c.track}}})
 		v := find(t, Verdicts(w.job, w.f), "bifold door over the floor", "closet")
+		if below := strings.Contains(v.Measured, "below the new floor"); below != (c.left < 0) {
+			t.Errorf("%+v", v)
+		}
 		if h := w.hung()[0]; h.Left != c.left || v.Say != c.say || !strings.Contains(v.Do, c.do) {
 			t.Errorf("%+v: %+v %+v", c.track, h, v)
 		}

@@ -41,13 +41,20 @@ func (w work) trackVerdicts() []ready.Verdict {
 		if h.Track.Guide > r.Is {
 			v.Limit = "at least " + w.say(h.Track.Guide) + ", its guide on the floor"
 		}
+		if h.Left < 0 {
+			v.Measured = "its leaves reach " + w.say(-h.Left) + " below the new floor"
+		}
 		switch {
 		case h.Lift == 0:
 		case h.Lift <= h.Track.Lifts:
 			v.Say, v.Do = ready.Look, fmt.Sprintf("Turn its hangers or pivots up by %s of the %s they have, and screw the floor guide to the new floor.", w.up(h.Lift), w.say(h.Track.Lifts))
 		default:
 			v.Say = ready.Fix
-			v.Do = fmt.Sprintf("It lacks %s. Turn it up as far as it goes; the rest comes off its leaves, where their maker lets them be cut, or its track is set higher. %s", w.up(h.Lift-h.Track.Lifts), cables)
+			v.Do = fmt.Sprintf("It lacks %s", w.up(h.Lift-h.Track.Lifts))
+			if h.Track.Lifts > 0 {
+				v.Do += ", turned up by the " + w.say(h.Track.Lifts) + " that its hangers or pivots have"
+			}
+			v.Do += ": that comes off its leaves, where their maker lets them be cut, or its track is set higher. " + cables
 		}
 		out = append(out, v)
 	}
