@@ -77,6 +77,7 @@ type Item string
 
 // The items.
 const (
+	Carton     Item = "carton" // its price stands with the boards
 	BaseItem   Item = "base"
 	ShoeItem   Item = "shoe"
 	TMould     Item = "t_mould"

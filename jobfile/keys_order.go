@@ -30,6 +30,7 @@ func orderField() field[draft] {
 		percent("spoiled", "Of the cuts, so many go wrong, in percent.", 50, func(w *order.Wants) *float64 { return &w.Spoiled }, func(w *order.Wants) *bool { return &w.SpoiledTold }).or("1: " + order.SrcSpoiled),
 		whole("spares", "Cartons kept for repairs.", 0, 100, func(w *order.Wants) *int { return &w.Spares }).or("1: " + order.SrcSpares),
 		whole("lead_days", "Days from ordering a further carton to having it here.", 0, 365, func(w *order.Wants) *int { return &w.Lead }).or("not known"),
+		figure("rows_a_day", "Rows that are laid in a day: says by which row a further carton has to be ordered.", 0.1, 1000, func(w *order.Wants) *float64 { return &w.RowsADay }).or("about 90 sq ft a day: " + order.SrcPersonDay),
 		figure("trip", "What a second trip or delivery costs, in the currency of the boards.", 0, 1e6, func(w *order.Wants) *float64 { return &w.Trip }).or("not counted"),
 		percent("refund", "What comes back of the price of a whole carton that is returned, in percent.", 100, func(w *order.Wants) *float64 { return &w.Refund }, func(w *order.Wants) *bool { return &w.RefundTold }).or("cartons cannot go back"),
 	}}

@@ -11,14 +11,14 @@ import (
 	"strake/tape"
 )
 
-const orderKeys = "order: {risk: 2, layer: strict, culls: 4, lots_differ: 50, spoiled: 3, spares: 2, lead_days: 12, trip: 35.5, refund: 85}\n"
+const orderKeys = "order: {risk: 2, layer: strict, culls: 4, lots_differ: 50, spoiled: 3, spares: 2, lead_days: 12, rows_a_day: 7.5, trip: 35.5, refund: 85}\n"
 
 func TestOrderKeys(t *testing.T) {
 	j, _, err := jobfile.ReadJob("o.yaml", []byte(dryJob+orderKeys))
 	if err != nil {
 		t.Fatal(err)
 	}
-	want := order.Wants{Told: true, Risk: 0.02, Layer: order.Strict, Culls: 0.04, Varies: 0.5, Spoiled: 0.03, Spares: 2, Lead: 12, Trip: 35.5, Refund: 0.85,
+	want := order.Wants{Told: true, Risk: 0.02, Layer: order.Strict, Culls: 0.04, Varies: 0.5, Spoiled: 0.03, Spares: 2, Lead: 12, RowsADay: 7.5, Trip: 35.5, Refund: 0.85,
 		CullsTold: true, VariesTold: true, SpoiledTold: true, SparesTold: true, RefundTold: true}
 	if j.Order != want {
 		t.Errorf("read %+v\nwant %+v", j.Order, want)
@@ -34,12 +34,13 @@ func TestOrderKeys(t *testing.T) {
 
 func TestOrderErrors(t *testing.T) {
 	for from, c := range map[string]struct{ to, what string }{
-		"risk: 2":       {"risk: 60", "this is not such a number"},
-		"layer: strict": {"layer: sloppy", "is not known here"},
-		"culls: 4":      {"culls: 4 in 100", "this is not such a number"},
-		"spares: 2":     {"spares: -1", "this is not such a number"},
-		"refund: 85":    {"refund: 120", "this is not such a number"},
-		"trip: 35.5":    {"trips: 1", "trip"},
+		"risk: 2":         {"risk: 60", "this is not such a number"},
+		"layer: strict":   {"layer: sloppy", "is not known here"},
+		"culls: 4":        {"culls: 4 in 100", "this is not such a number"},
+		"spares: 2":       {"spares: -1", "this is not such a number"},
+		"rows_a_day: 7.5": {"rows_a_day: 0", "this is not such a number"},
+		"refund: 85":      {"refund: 120", "this is not such a number"},
+		"trip: 35.5":      {"trips: 1", "trip"},
 	} {
 		_, _, err := jobfile.ReadJob("o.yaml", []byte(dryJob+strings.Replace(orderKeys, from, c.to, 1)))
 		var errs jobfile.Errors

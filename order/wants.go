@@ -2,16 +2,17 @@ package order
 
 // Wants is what the person says of the buying; zero figures are the defaults.
 type Wants struct {
-	Told    bool
-	Risk    float64 // chance of running short that is accepted
-	Layer   Layer
-	Culls   float64 // mean share of culls
-	Varies  float64 // standard deviation over mean from lot to lot
-	Spoiled float64 // share of the cuts that go wrong
-	Spares  int     // cartons kept for repairs
-	Lead    int     // days from ordering a further carton to having it
-	Trip    float64 // what a second trip or delivery costs
-	Refund  float64 // share of its price that comes back with a whole carton
+	Told     bool
+	Risk     float64 // chance of running short that is accepted
+	Layer    Layer
+	Culls    float64 // mean share of culls
+	Varies   float64 // standard deviation over mean from lot to lot
+	Spoiled  float64 // share of the cuts that go wrong
+	Spares   int     // cartons kept for repairs
+	Lead     int     // days from ordering a further carton to having it
+	Trip     float64 // what a second trip or delivery costs
+	RowsADay float64 // laid, 0 not told
+	Refund   float64 // share of its price that comes back with a whole carton
 
 	CullsTold, VariesTold, SpoiledTold, SparesTold, RefundTold bool
 }

@@ -31,6 +31,7 @@ func Goods(p plan.Plan, l goods.List) string {
 		}
 	}
 	cutsOfBars(&b, p, l.Cuts)
+	costText(&b, p, l)
 	if len(from) > 0 {
 		b.WriteString("\nWhere figures come from\n")
 		for i, s := range from {
@@ -110,6 +111,45 @@ func cutsOfBars(b *strings.Builder, p plan.Plan, cuts []goods.Cuts) {
 			wrap(b, fmt.Sprintf("%s %d, %s: %s; scrap %s", c.What, i+1, say.Of(bar.Length), strings.Join(parts, ", "), say.Of(left)), "  - ", "    ")
 		}
 	}
+}
+
+// costText is what the whole list costs, with a low and a high.
+func costText(b *strings.Builder, p plan.Plan, l goods.List) {
+	tax := p.Job.Goods.Prices.Tax
+	s := goods.Cost(l.Lines, tax)
+	if !s.Net.Told {
+		return
+	}
+	fmt.Fprintf(b, "\nWhat it costs%s\n", inCurrency(p.Currency()))
+	fmt.Fprintf(b, "  %-44s %12s %12s %12s\n", "", "low", "likely", "high")
+	line := func(what string, m goods.Money) {
+		fmt.Fprintf(b, "  %-44s %12.2f %12.2f %12.2f\n", what, m.Low, m.Likely, m.High)
+	}
+	for _, g := range goods.Groups {
+		var sum goods.Money
+		for _, x := range l.Lines {
+			if x.Group == g {
+				sum = sum.Plus(x.Total())
+			}
+		}
+		if sum.Told {
+			line(string(g), sum)
+		}
+	}
+	if tax > 0 {
+		line(fmt.Sprintf("tax, %.4g %%", 100*tax), s.Tax)
+	}
+	line("total", s.All)
+	if len(s.Unpriced) > 0 {
+		wrap(b, "Not in it, since no price is written: "+strings.Join(s.Unpriced, "; ")+".", "  ", "  ")
+	}
+}
+
+func inCurrency(currency string) string {
+	if currency == "" {
+		return ""
+	}
+	return ", " + currency
 }
 
 // GoodsCSV writes goods.csv, a line for each thing; without a total, so that a

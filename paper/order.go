@@ -1,6 +1,7 @@
 package paper
 
 import (
+	"cmp"
 	"fmt"
 	"io"
 	"math"
@@ -62,6 +63,7 @@ func (o orderText) write(several bool) {
 	}
 	o.table()
 	o.curve()
+	o.deadline()
 	o.terms()
 }
 
@@ -157,11 +159,18 @@ func (o orderText) table() {
 	for _, l := range o.x.Layers {
 		fmt.Fprintf(o.b, "  %22s", l.Layer)
 	}
+	costs := o.x.Of(o.x.Wants.Layer).Costs
+	if len(costs) > 0 {
+		fmt.Fprintf(o.b, "  %12s", "cost")
+	}
 	o.b.WriteString("\n")
 	for c := o.x.Fewest; c <= o.last(); c++ {
 		fmt.Fprintf(o.b, "  %7d", c)
 		for _, l := range o.x.Layers {
 			fmt.Fprintf(o.b, "  %22s", o.cell(l, c))
+		}
+		if cost, ok := o.x.Cost(c); ok {
+			fmt.Fprintf(o.b, "  %12.2f", cost)
 		}
 		o.b.WriteString(o.mark(c) + "\n")
 	}
@@ -172,9 +181,47 @@ func (o orderText) table() {
 		}
 	}
 	wrap(o.b, fmt.Sprintf("± is the range that holds the chance of the model nine times in ten, by %d lays.", o.x.Layers[0].Lays), "  ", "  ")
+	if len(costs) > 0 {
+		o.costs()
+	}
 	if len(errs) > 0 {
 		wrap(o.b, "Stopped: "+strings.Join(errs, "; ")+".", "  ", "  ")
 	}
+}
+
+// costs says what the costs of the table hold.
+func (o orderText) costs() {
+	w := o.x.Wants
+	trip, back := "a second trip counts nothing (trip is not written)", "cartons cannot go back"
+	if w.Trip > 0 {
+		trip = o.sum(w.Trip) + " for a second trip"
+	}
+	if w.Refund > 0 {
+		back = fmt.Sprintf("%.0f %% of its price back for a whole carton left over", 100*w.Refund)
+	}
+	wrap(o.b, fmt.Sprintf("Cost is in %s, on average over the lays of the %s layer, without spares: cartons at %s, and where they do not do the ones that lack and %s; %s.",
+		cmp.Or(o.p.Currency(), "the currency of the job"), w.Layer, o.sum(o.p.Job.Boards.Carton.Price), trip, back), "  ", "  ")
+}
+
+// sum is an amount of money.
+func (o orderText) sum(x float64) string {
+	return strings.TrimSpace(fmt.Sprintf("%.2f %s", x, o.p.Currency()))
+}
+
+// deadline says by which row a further carton has to be ordered.
+func (o orderText) deadline() {
+	r, ok := o.p.Reorder()
+	if !ok {
+		return
+	}
+	s := fmt.Sprintf("A further carton takes %d days from order to delivery; at %.3g rows a day [%s]", o.x.Wants.Lead, r.ADay, r.Source)
+	if r.Row < 1 {
+		wrap(o.b, fmt.Sprintf("%s the %d rows are laid sooner than that: what is missing stops the work. Count the boards over before the first row, and order then.", s, r.Rows), "\n", "")
+		return
+	}
+	left := o.x.Model.Floor() * tape.Length(r.Rows-r.Row) / tape.Length(r.Rows)
+	wrap(o.b, fmt.Sprintf("%s order it before row %d of %d: when that is laid, count the boards that are left. The rows still open take about %s of board and what cutting and culls take; with less in hand, order at once, of the same lot.",
+		s, r.Row, r.Rows, o.long(left)), "\n", "")
 }
 
 // last is the last number of cartons that is worth a line.
@@ -289,17 +336,20 @@ func (o orderText) printed(a tape.Area) string {
 
 // OrderCSV writes a line for each number of cartons and each way to lay.
 func OrderCSV(w io.Writer, p plan.Plan, ps []plan.Purchase) error {
-	lines := [][]string{{"face", "laid", "cartons", "chance of running short", "doubt of it", "left on average, sq ft", "lacking on average, sq ft", "price"}}
+	lines := [][]string{{"face", "laid", "cartons", "chance of running short", "doubt of it", "left on average, sq ft", "lacking on average, sq ft", "price", "cost on average, running short included"}}
 	say := words.In(p.Job.Unit)
 	for _, x := range ps {
 		for _, l := range x.Layers {
-			for _, c := range l.Choices {
-				price := ""
+			for i, c := range l.Choices {
+				price, cost := "", ""
+				if i < len(l.Costs) {
+					cost = strconv.FormatFloat(l.Costs[i], 'f', 2, 64)
+				}
 				if each := p.Job.Boards.Carton.Price; each > 0 {
 					price = strconv.FormatFloat(each*float64(c.Cartons), 'f', 2, 64)
 				}
 				lines = append(lines, []string{say.Rip(x.Boards.Face), string(l.Layer), strconv.Itoa(c.Cartons), strconv.FormatFloat(c.Short, 'f', 5, 64), strconv.FormatFloat(c.Doubt, 'f', 5, 64),
-					strconv.FormatFloat(x.Area(c.Left).SquareFeet(), 'f', 1, 64), strconv.FormatFloat(x.Area(c.Lacks).SquareFeet(), 'f', 1, 64), price})
+					strconv.FormatFloat(x.Area(c.Left).SquareFeet(), 'f', 1, 64), strconv.FormatFloat(x.Area(c.Lacks).SquareFeet(), 'f', 1, 64), price, cost})
 			}
 		}
 	}

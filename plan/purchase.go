@@ -35,7 +35,9 @@ type Laying struct {
 	Parts   order.Need // averages
 	Forced  float64    // joints of a lay that are nearer to each other than they should be, on average
 	Choices []order.Choice
-	Advised int // without spares; 0: none of the choices does
+	Costs   []float64 // of each choice on average, running short included; none without a price
+	Best    int       // cartons of the most sparing lay
+	Advised int       // without spares; 0: none of the choices does
 	Cut     error
 }
 
@@ -113,6 +115,12 @@ func (p Purchase) laying(layer order.Layer, ns []order.Need, err error) Laying {
 		most = max(most, int((n.Taken+p.Carton-1)/p.Carton))
 	}
 	l.Choices = order.Choices(ns, p.Carton, p.Fewest, most)
+	l.Best = bestOf(ns, p.Carton)
+	for _, c := range l.Choices {
+		if t := p.terms(); t.Price > 0 {
+			l.Costs = append(l.Costs, order.Cost(ns, p.Carton, c.Cartons, t))
+		}
+	}
 	l.Advised = order.Advise(l.Choices, p.Wants.Risk)
 	return l
 }

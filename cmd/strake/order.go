@@ -17,7 +17,7 @@ import (
 
 type orderCmd struct {
 	Job string `arg:"" help:"The job file (YAML). strake new writes one."`
-	Out string `short:"o" placeholder:"FOLDER" help:"Also write order.txt, order.csv, goods.csv and order.svg to this folder."`
+	Out string `short:"o" placeholder:"FOLDER" help:"Also write order.txt, order.csv, goods.csv, order.xlsx and order.svg to this folder."`
 }
 
 // Help says what is answered.
@@ -54,6 +54,7 @@ func (c *orderCmd) Run(r rim) error {
 	stop()
 	r.tell(func(a *answer) { a.bought(p, ps) })
 	list := full.Goods()
+	list.Lines = append(p.Cartons(ps), list.Lines...)
 	text := paper.Order(p, ps) + paper.Goods(full, list)
 	fmt.Fprint(r.out, text)
 	if c.Out == "" {
@@ -66,6 +67,7 @@ func (c *orderCmd) Run(r rim) error {
 	}{
 		{"order.csv", func(w io.Writer) error { return paper.OrderCSV(w, p, ps) }},
 		{"goods.csv", func(w io.Writer) error { return paper.GoodsCSV(w, list) }},
+		{"order.xlsx", func(w io.Writer) error { return paper.Workbook(w, p, ps, list) }},
 		{"order.svg", func(w io.Writer) error { return svg.Write(w, drawing.Risk(p, ps)) }},
 	} {
 		var b bytes.Buffer
@@ -79,7 +81,7 @@ func (c *orderCmd) Run(r rim) error {
 		return err
 	}
 	r.tell(func(a *answer) { a.wrote(c.Out, files) })
-	fmt.Fprintf(r.out, "\nWritten to %s: order.txt, order.csv, goods.csv, order.svg\n%s", c.Out, moved)
+	fmt.Fprintf(r.out, "\nWritten to %s: order.txt, order.csv, goods.csv, order.xlsx, order.svg\n%s", c.Out, moved)
 	return nil
 }
 
