@@ -43,6 +43,11 @@ geos: ## floor outlines and gaps held against GEOS
 	CGO_ENABLED=1 go vet -tags geos ./floor
 	CGO_ENABLED=1 go test -tags geos -count=1 -run GEOS ./floor
 
+# Skipped, and says so, where LibreOffice is not installed.
+office: ## totals of order.xlsx worked out by LibreOffice (soffice, headless)
+	go vet -tags office ./paper
+	go test -tags office -count=1 -v -run InLibreOffice ./paper
+
 build-all: ## strake for every platform, without C
 	@set -e; for p in $(PLATFORMS); do \
 		echo "build $$p"; \
