@@ -1,5 +1,7 @@
 package schedule
 
+import "fmt"
+
 // Slot is a part of a step on one day.
 type Slot struct {
 	Step  int
@@ -180,7 +182,9 @@ func (b *builder) open(g gate) {
 			since = b.Job.Start
 		}
 		to := since + waitDays(b.Job.ClimateDays, UsualClimate)
-		b.wait("house at living climate", since, to, "heating or cooling on, windows and doors in: for five days or more before boards come")
+		if to > b.Job.Start {
+			b.wait("house at living climate", since, to, fmt.Sprintf("heating or cooling on, windows and doors in: for %d days or more before the subfloor is read and boards come", to-since))
+		}
 		b.notBefore(to)
 	case delivery:
 		b.notBefore(b.Job.Delivery)
@@ -215,6 +219,8 @@ func (b *builder) close(s *Step) {
 		b.wait("the laboratory", b.day+1, b.until[lab], "nothing suspect is touched before it has answered")
 	case restWait:
 		b.settle()
+	case glueWait:
+		b.until[cured] = b.day + GlueDays
 	case cureWait:
 		b.until[cured] = b.day + 1 + waitDays(b.Job.CureDays, FinishDays)
 		b.wait("the finish", b.day+1, b.until[cured], "nobody walks on it; its label goes before these days")

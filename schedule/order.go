@@ -80,9 +80,9 @@ func (p planner) subfloor() []Step {
 	if !w.FlatTold {
 		flat = "flatness is not told under subfloor: its hours are missing here"
 	}
-	under := "wood subfloor"
+	under := "in wood, by a meter set to it"
 	if w.Slab {
-		under = "slab: tests are by their own standard, and count here as readings"
+		under = "in a slab tests go by their own standard, and count here as readings"
 	}
 	return []Step{
 		{Key: "look", What: "Look at layers and services", Parts: []Part{p.each("look", w.Rooms, "room", "rooms")}},
@@ -139,7 +139,13 @@ func (p planner) laying() []Step {
 		sheet, set = when(sheet, false, lies), when(set, false, lies)
 		rack.gate = rested // a hold holds the rows that are left as well
 	}
-	return append([]Step{sheet, set, rack}, p.rows()...)
+	rows := p.rows()
+	if len(rows) == 0 {
+		rack = when(rack, false, "all rows lie")
+	} else if w.Glued {
+		rows[len(rows)-1].after = glueWait
+	}
+	return append([]Step{sheet, set, rack}, rows...)
 }
 
 func list(names []string) string {
@@ -168,7 +174,7 @@ func (p planner) closing() []Step {
 		in.Parts = append(in.Parts, p.each("appliances_in", n, "appliance", "appliances"))
 	}
 	base := Step{Key: "base on", What: "Base, by its numbers, and shoe", gate: cured}
-	if w.Base {
+	if w.BaseOn {
 		base.Parts = append(base.Parts, p.walls("base_on"))
 	}
 	if w.Shoe {
@@ -176,9 +182,9 @@ func (p planner) closing() []Step {
 	}
 	return []Step{
 		when(Step{Key: "finish", What: "Sand and finish", Parts: []Part{p.area("finish", "")}, after: cureWait,
-			Note: "The label of the finish goes before all days given here."}, w.OnSite, "boards come finished, or hazards does not say that they are finished on site"),
+			Note: "The label of the finish goes before all days given here. Socks after a day, furniture after two or three, rugs after two to four weeks (common practice, no source)."}, w.OnSite, "boards come finished, or hazards does not say that they are finished on site"),
 		when(Step{Key: "transitions", What: "Transitions and nosings", Parts: []Part{p.each("transitions", w.Openings, "opening", "openings")}, gate: cured}, len(w.Openings) > 0, "no opening ends this floor"),
-		when(base, len(base.Parts) > 0 && w.Walls > 0, "the job has no base and no shoe"),
+		when(base, len(base.Parts) > 0 && w.Walls > 0, "no base and no shoe goes on"),
 		when(in, len(in.Parts) > 0, "no door leaf or appliance is told under heights"),
 	}
 }

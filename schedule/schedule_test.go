@@ -20,7 +20,7 @@ func day(t interface{ Fatal(...any) }, s string) Day {
 // room is the work of a square room, so many feet a side, under carpet, rows of
 // 5 in: two by hand, three last.
 func room(side float64) Work {
-	w := Work{Name: "test room", Imperial: true, SqFt: side * side, Rooms: []string{"room"}, Walls: 4*side - 6, Base: true, Shoe: true,
+	w := Work{Name: "test room", Imperial: true, SqFt: side * side, Rooms: []string{"room"}, Walls: 4*side - 6, Base: true, BaseOn: true, Shoe: true,
 		Doors: []string{"hall"}, Layers: []Layer{{Name: "carpet", Rate: "carpet_out"}, {Name: "foam"}}, LayersTold: true, FlatTold: true,
 		ReadUnder: 10, ReadBoards: 20, Cartons: int(side*side*1.1/20) + 1, Jambs: []string{"hall", "closet"}, Sheet: true, Fields: 1,
 		Openings: []string{"hall", "closet"}}
@@ -322,6 +322,39 @@ func TestRefit(t *testing.T) {
 	fs := c.Findings()
 	if len(fs) == 0 || fs[0].Rule != "rows done" {
 		t.Errorf("findings %v", fs)
+	}
+}
+
+// Nobody works on rows laid in glue before the next day, nor on a finish before its
+// days are over; when all rows lie nothing is racked.
+func TestFloorIsLeftFree(t *testing.T) {
+	start := day(t, "2027-03-01")
+	on := func(w Work, j Job) (last, next Day) {
+		c := Make(w, j)
+		for i, s := range c.Steps {
+			if a, z, ok := c.DaysOf(i); ok && (s.Key == "last rows" || s.Key == "finish") {
+				last = z.Day
+			} else if ok && s.Key == "transitions" {
+				next = a.Day
+			}
+		}
+		return last, next
+	}
+	w := room(9)
+	if last, next := on(w, Job{Start: start, Hours: 16}); next != last {
+		t.Errorf("nailed %s, transitions %s: the same day will do", last, next)
+	}
+	w.Glued = true
+	if last, next := on(w, Job{Start: start, Hours: 16}); next != last+GlueDays {
+		t.Errorf("glued %s, transitions %s", last, next)
+	}
+	w.OnSite = true
+	if last, next := on(w, Job{Start: start, Hours: 16, CureDays: 5}); next != last+6 {
+		t.Errorf("finished %s, transitions %s", last, next)
+	}
+	c := Make(w, Job{Start: start, Done: []Done{{1, 99, 30}}})
+	if c.hoursOf("rack", "field", "last rows") != 0 || c.hoursOf("base on") == 0 || c.Rental.Needed {
+		t.Errorf("all rows lie: %+v", c.Days)
 	}
 }
 

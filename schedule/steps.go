@@ -47,6 +47,7 @@ const (
 	labWait       // for the laboratory
 	restWait      // for boards to come to rest
 	cureWait
+	glueWait // for the glue under the last rows
 )
 
 // Hours are what a step takes, in quarters rounded up.

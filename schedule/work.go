@@ -45,7 +45,9 @@ type Work struct {
 	SqFt       float64
 	Rooms      []string // in the order of laying
 	Walls      float64  // feet of wall with a base
-	Base, Shoe bool
+	Base       bool     // there is one, and it comes off
+	BaseOn     bool     // it, or another, goes on
+	Shoe       bool
 	Doors      []string // whose leaves come off
 	Appliances []string
 	Layers     []Layer // that come out, from the top

@@ -57,7 +57,11 @@ func (c *scheduleCmd) Run(r rim) error {
 	if err != nil {
 		return err
 	}
-	late := past(cal, schedule.Day(time.Now().Unix()/86400))
+	today, err := schedule.ParseDay(time.Now().Format(time.DateOnly))
+	if err != nil {
+		return err
+	}
+	late := past(cal, today)
 	r.tell(func(a *answer) { a.scheduled(cal); a.found(slices.Concat(cal.Findings(), late)) })
 	fmt.Fprint(r.out, string(files[0].data))
 	for _, f := range late {
@@ -107,12 +111,15 @@ func schedulePapers(c schedule.Calendar) (files []file, others []writer, err err
 func past(c schedule.Calendar, today schedule.Day) []finding.Finding {
 	var out []finding.Finding
 	for _, x := range []struct {
-		what string
-		day  schedule.Day
-	}{{"start", c.Job.Start}, {"delivery", c.Job.Delivery}} {
-		if x.day > 0 && x.day < today && (x.what == "start" || len(c.Job.Done) == 0) {
-			out = append(out, finding.Finding{Level: finding.Warn, Rule: "date in the past", Where: "schedule, " + x.what, Measured: x.day.String(), Limit: "today is " + today.String(),
-				Do: "Look at the year; if work is under way, write the day it goes on as start, and the rows done under done."})
+		what, do string
+		day      schedule.Day
+		is       bool
+	}{
+		{"start", "Look at the year; if work is under way, write the day it goes on as start, and the rows done under done.", c.Job.Start, true},
+		{"delivery", "If the boards have not come, write the day they will.", c.Job.Delivery, len(c.Job.Done) == 0 && !c.Work.Here},
+	} {
+		if x.is && x.day > 0 && x.day < today {
+			out = append(out, finding.Finding{Level: finding.Warn, Rule: "date in the past", Where: "schedule, " + x.what, Measured: x.day.String(), Limit: "today is " + today.String(), Do: x.do})
 		}
 	}
 	return out

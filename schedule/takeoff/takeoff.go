@@ -10,9 +10,10 @@ import (
 	"cmp"
 
 	"strake/caution"
+	"strake/floor"
+	"strake/goods"
 	"strake/plan"
 	"strake/ready"
-	"strake/room"
 	"strake/schedule"
 	"strake/setout"
 	"strake/site"
@@ -24,7 +25,7 @@ import (
 // Of is the work of a plan. Its boards need not be racked.
 func Of(p plan.Plan) schedule.Work {
 	j := p.Job
-	w := schedule.Work{Name: j.Name, Imperial: j.Unit.Imperial(), Rooms: rooms(p), Base: j.Base > 0, Shoe: j.Shoe > 0,
+	w := schedule.Work{Name: j.Name, Imperial: j.Unit.Imperial(), Rooms: rooms(p), Base: j.Base > 0, BaseOn: j.Base > 0 && j.Goods.Base != goods.NoWay, Shoe: j.Shoe > 0 && j.Goods.Shoe != goods.NoWay,
 		LayersTold: len(j.Subfloor.Layers) > 0, Panel: j.Trim.Panel > 0, Sheet: j.Site.Sheet.Kind != "", Glued: j.Site.Glue == site.Yes,
 		OnSite: j.Hazards.Finish == caution.OnSite, Slab: j.Site.Base == site.Concrete, Fields: len(p.AllFields()), Rows: rows(p), Walls: walls(p)}
 	for _, r := range w.Rows {
@@ -33,7 +34,7 @@ func Of(p plan.Plan) schedule.Work {
 		}
 	}
 	w.ReadUnder, w.ReadBoards = p.ReadingsWanted()
-	openings(&w, j.Sketch.Doorways)
+	openings(&w, p)
 	heights(&w, j.Trim)
 	under(&w, p)
 	cartons(&w, p)
@@ -67,32 +68,26 @@ func rooms(p plan.Plan) []string {
 	return out
 }
 
-// walls are the feet of wall that take a base: all walls but their doorways.
+// walls are the feet of wall that take a base: all but openings and what stands
+// against them.
 func walls(p plan.Plan) float64 {
 	mm := 0.0
-	for _, r := range p.Floor.Rooms {
-		for i, a := range r.Corners {
-			mm += r.Corners[(i+1)%len(r.Corners)].Sub(a).Len()
+	for _, e := range p.Floor.Edges {
+		if e.Kind == floor.Wall && e.Wall[0] != "" {
+			mm += e.To.Sub(e.From).Len()
 		}
 	}
-	for _, d := range p.Job.Sketch.Doorways {
-		sides := 1.0
-		if d.Beyond == room.BeyondRoom {
-			sides = 2
-		}
-		mm -= sides * d.Width.Millimetres()
-	}
-	return max(0, mm/tape.Foot.Millimetres())
+	return mm / tape.Foot.Millimetres()
 }
 
-func openings(w *schedule.Work, ds []room.Doorway) {
-	for _, d := range ds {
+func openings(w *schedule.Work, p plan.Plan) {
+	for _, d := range p.Job.Sketch.Doorways {
 		if d.Undercut {
 			w.Jambs = append(w.Jambs, d.Name)
 		}
-		if d.Beyond == room.BeyondTransition || d.Beyond == room.BeyondStair {
-			w.Openings = append(w.Openings, d.Name)
-		}
+	}
+	for _, o := range p.GoodsFloor().Openings {
+		w.Openings = append(w.Openings, o.Name)
 	}
 }
 
