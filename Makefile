@@ -6,7 +6,7 @@ FUZZTIME ?= 8s
 STATICCHECK ?= $(shell go env GOPATH)/bin/staticcheck
 PLATFORMS = linux/amd64 linux/arm64 darwin/amd64 darwin/arm64 windows/amd64 windows/arm64
 
-.PHONY: test race fuzz bench bench-rack bench-solvers geos outside build-all lint docs
+.PHONY: test race fuzz bench bench-rack bench-solvers geos outside office bars-solver build-all lint docs
 
 test: ## all tests
 	go test ./...
@@ -42,6 +42,11 @@ outside: ## drawings read by other programs: poppler, qpdf, python3-ezdxf
 geos: ## floor outlines and gaps held against GEOS
 	CGO_ENABLED=1 go vet -tags geos ./floor
 	CGO_ENABLED=1 go test -tags geos -count=1 -run GEOS ./floor
+
+# Skipped, and says so, where cbc is not installed.
+bars-solver: ## pieces cut out of bars against CBC on small random cases
+	go vet -tags solver ./bars
+	go test -tags solver -count=1 -v -run CBC ./bars
 
 # Skipped, and says so, where LibreOffice is not installed.
 office: ## totals of order.xlsx worked out by LibreOffice (soffice, headless)

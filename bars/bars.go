@@ -32,7 +32,7 @@ type Cut struct {
 
 // Tries is how many places for pieces are tried before the best cut found counts
 // without a proof.
-const Tries = 2_000_000
+const Tries = 200_000
 
 // Of cuts the pieces of a. Two pieces of one bar have a kerf between them; a piece
 // as long as its bar has none.

@@ -53,6 +53,9 @@ func (s *search) least(bars int) tape.Length {
 	if len(s.sizes) == 0 || bars == 0 {
 		return 0
 	}
+	if l, ok := s.leasts[bars]; ok {
+		return l
+	}
 	best := tape.Length(bars) * s.most()
 	var try func(k, left int, sum tape.Length)
 	try = func(k, left int, sum tape.Length) {
@@ -68,5 +71,6 @@ func (s *search) least(bars int) tape.Length {
 		}
 	}
 	try(len(s.sold)-1, bars, 0)
-	return best - s.kerf*tape.Length(bars)
+	s.leasts[bars] = best - s.kerf*tape.Length(bars)
+	return s.leasts[bars]
 }

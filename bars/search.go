@@ -20,6 +20,7 @@ type search struct {
 	loads  []tape.Length // of the bars begun
 	in     []int         // bar of each piece placed
 	best   packing
+	leasts map[int]tape.Length // least by number of bars, once worked out
 	tries  int
 }
 
@@ -31,7 +32,7 @@ type packing struct {
 }
 
 func newSearch(a Ask) *search {
-	s := &search{kerf: a.Kerf, tries: 1}
+	s := &search{kerf: a.Kerf, tries: 1, leasts: map[int]tape.Length{}}
 	for _, l := range a.Sold {
 		s.sold = append(s.sold, l+a.Kerf)
 	}

@@ -69,7 +69,14 @@ func (k *work) splines() {
 	}
 	if n > 0 {
 		k.add(Line{Group: Fixing, What: "spline (slip tongue), " + k.say(k.w.SplineSold), Item: Spline, Count: n, Unit: "piece",
-			From: fmt.Sprintf("%s in %d stretches, each begun with a whole one", k.long(sum), len(k.f.Fixed.Splines)), Source: SrcSpline,
+			From: fmt.Sprintf("%s in %s, each begun with a whole one", k.long(sum), stretches(len(k.f.Fixed.Splines))), Source: SrcSpline,
 			Do: "It fits the groove of these boards: try one before they are all bought. Glued in."})
 	}
+}
+
+func stretches(n int) string {
+	if n == 1 {
+		return "one stretch"
+	}
+	return fmt.Sprintf("%d stretches", n)
 }

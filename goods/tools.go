@@ -74,7 +74,11 @@ func (k *work) tools() {
 	}
 	k.tool(Meter, "readings of boards and subfloor, with its table for this wood")
 	k.tool(Hygrometer, "air of the rooms before, during and after")
-	k.tool(Straight, "6 to 10 ft: flatness of the subfloor")
+	long := "6 to 10 ft"
+	if !k.f.Unit.Imperial() {
+		long = "2 to 3 m"
+	}
+	k.tool(Straight, long+": flatness of the subfloor")
 	k.tool(Marking, "chalk line, string, tape, framing square, pencil")
 	k.tool(Driving, "tapping block, mallet, pull bar, flat bar, wedges, spacers")
 	if u := k.f.Under; u.Sheeted() && u.Sheet != "none" {

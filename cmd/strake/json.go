@@ -6,6 +6,7 @@ import (
 	"io"
 
 	"strake/finding"
+	"strake/goods"
 	"strake/jobfile"
 	"strake/measure"
 	"strake/paper"
@@ -32,6 +33,8 @@ type answer struct {
 	ToRead   []jsonReading `json:"to_read,omitempty"`
 	Cartons  []jsonCartons `json:"cartons,omitempty"`
 	Schedule *jsonSchedule `json:"schedule,omitempty"`
+	Goods    []jsonGoods   `json:"goods,omitempty"`
+	Costs    *jsonCosts    `json:"costs,omitempty"`
 	Examples []jsonExample `json:"examples,omitempty"`
 	Text     string        `json:"text,omitempty"`
 	Folder   string        `json:"folder,omitempty"`
@@ -135,6 +138,42 @@ type jsonChoice struct {
 	Short   float64 `json:"short"`
 	Doubt   float64 `json:"doubt"`
 	Left    float64 `json:"left_m2"`
+}
+
+// jsonGoods is one thing to have on site.
+type jsonGoods struct {
+	Group  string   `json:"group"`
+	What   string   `json:"what"`
+	Count  int      `json:"count,omitempty"`
+	Unit   string   `json:"unit,omitempty"`
+	Each   *float64 `json:"price_each,omitempty"`
+	From   string   `json:"counted_from,omitempty"`
+	Do     string   `json:"do,omitempty"`
+	Source string   `json:"source,omitempty"`
+}
+
+// jsonCosts is what the goods cost, tax included, as far as they are priced.
+type jsonCosts struct {
+	Currency string   `json:"currency,omitempty"`
+	Low      float64  `json:"low"`
+	Likely   float64  `json:"likely"`
+	High     float64  `json:"high"`
+	Tax      float64  `json:"tax"` // of likely
+	Unpriced []string `json:"without_a_price,omitempty"`
+}
+
+// listed are the goods with what they cost.
+func (a *answer) listed(p plan.Plan, l goods.List) {
+	for _, x := range l.Lines {
+		g := jsonGoods{Group: string(x.Group), What: x.What, Count: x.Count, Unit: x.Unit, From: x.From, Do: x.Do, Source: x.Source}
+		if x.Each.Told {
+			g.Each = &x.Each.Likely
+		}
+		a.Goods = append(a.Goods, g)
+	}
+	if s := goods.Cost(l.Lines, p.Job.Goods.Prices.Tax); s.Net.Told {
+		a.Costs = &jsonCosts{p.Currency(), s.All.Low, s.All.Likely, s.All.High, s.Tax.Likely, s.Unpriced}
+	}
 }
 
 // jsonReading is a line of a measuring sheet.

@@ -55,6 +55,7 @@ func (c *orderCmd) Run(r rim) error {
 	r.tell(func(a *answer) { a.bought(p, ps) })
 	list := full.Goods()
 	list.Lines = append(p.Cartons(ps), list.Lines...)
+	r.tell(func(a *answer) { a.listed(p, list) })
 	text := paper.Order(p, ps) + paper.Goods(full, list)
 	fmt.Fprint(r.out, text)
 	if c.Out == "" {
