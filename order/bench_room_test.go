@@ -120,3 +120,17 @@ func TestAgainstRenewalTheory(t *testing.T) {
 		}
 	}
 }
+
+// 10,000 lays of the made-up room of 383 sq ft, by two workers.
+func BenchmarkLays(b *testing.B) {
+	m := benchRoom(mixed, 0.05)
+	for _, layer := range []Layer{Strict, Careful} {
+		b.Run(string(layer), func(b *testing.B) {
+			for b.Loop() {
+				if _, err := Simulate(context.Background(), m, layer, 10_000, 1, 2); err != nil {
+					b.Fatal(err)
+				}
+			}
+		})
+	}
+}
