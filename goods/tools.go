@@ -96,6 +96,9 @@ func (k *work) tools() {
 // crosscuts says what the mitre saw must reach.
 func (k *work) crosscuts() string {
 	s := k.f.Saws
+	if s.Steepest < 0.5 && k.f.Fixed.Example {
+		return "crosscuts boards of " + k.say(s.Face) + ", square; at an angle where walls slant, which shows once the boards are known"
+	}
 	if s.Steepest < 0.5 {
 		return "crosscuts boards of " + k.say(s.Face) + ", square"
 	}

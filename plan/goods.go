@@ -147,7 +147,10 @@ func (p Plan) fixed() goods.Fixed {
 	_, u, ok := f.Use()
 	x := goods.Fixed{Known: ok && len(p.Lay.Pieces) > 0, Example: p.Job.Boards.Known == stock.MixOnly || p.Lay.Example, Use: u, Box: fasten.Box(u.Kind), BoxSource: fasten.SrcBox}
 	if x.Known {
-		x.Total, x.Cuts, x.Rips = fasten.Sum(fasten.Places(p.Lay, u)), p.kerfs(), p.sawn().Rips
+		x.Total, x.Cuts, x.Rips = fasten.Sum(fasten.Places(p.Lay, u)), p.sawCuts(), p.sawn().Rips
+	}
+	if x.Example { // its rows close with whole boards; in truth nearly each ends in a cut
+		x.Cuts = max(x.Cuts, len(p.Lay.Runs)+x.Rips)
 	}
 	if f.Own.Box > 0 {
 		x.Box, x.BoxSource = f.Own.Box, f.Own.Source

@@ -59,13 +59,13 @@ func (p Plan) sawn() goods.Saws {
 	return s
 }
 
-// crosscuts is how many cuts the saw makes in the boards, rips among them: each
-// leaves a kerf.
-func (p Plan) kerfs() int {
+// sawCuts is how many cuts the saw makes at most: each sawn end of a piece (two of
+// them may be made by one cut) and each rip.
+func (p Plan) sawCuts() int {
 	n := 0
-	for _, b := range p.Lay.Boards {
-		for _, part := range b.Parts {
-			if part.Kind == lay.IsKerf {
+	for _, x := range p.Lay.Pieces {
+		for _, e := range []lay.Profile{x.Left, x.Right, x.Behind, x.Ahead} {
+			if e == lay.Cut || e == lay.Ripped {
 				n++
 			}
 		}
