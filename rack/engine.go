@@ -156,6 +156,9 @@ func (e *engine) attempt(r run, p pile, b behind, least tape.Length, f effort) (
 		if out, c, ok := e.single(r, p, items); ok {
 			take(out, c)
 		}
+		if e.plain && best != nil {
+			break
+		}
 		if cost < costStair || len(items) == len(p.boards) && cost < lowest+costStair {
 			break // flawless, or no order of these boards is better
 		}
