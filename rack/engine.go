@@ -58,6 +58,9 @@ type effort struct {
 // ladder is what is tried in turn until a run is filled.
 var ladder = []effort{{64, 2, false, 300}, {128, 8, false, 300}, {128, 4, true, 100}, {1 << 20, 8, true, 100}}
 
+// light is tried first in one lay of very many.
+var light = effort{32, 1, false, 100}
+
 // relaxed are the parts of the joint distance held to, in turn, when the stock
 // makes the whole impossible.
 var relaxed = []tape.Length{4, 3, 2, 1, 0} // sixths and so on of what is asked, of relaxedOf
@@ -66,7 +69,11 @@ const relaxedOf = 5
 // fill fills one run: the pieces from near to far, and the joint distance held
 // to. ok is false when the pile cannot.
 func (e *engine) fill(r run, p pile, b behind) (out []placed, least tape.Length, ok bool) {
-	for _, f := range ladder {
+	steps := ladder
+	if e.plain {
+		steps = append([]effort{light}, ladder...)
+	}
+	for _, f := range steps {
 		f.shuffles *= e.insistence()
 		if out, ok = e.attempt(r, p, b, e.jointMin, f); ok {
 			return out, e.jointMin, true
