@@ -15,7 +15,7 @@ import (
 type Choices struct {
 	Job        job.Job
 	Candidates []row.Candidate
-	Shifts     []row.Shift // of the first one
+	Shifts     []row.Shift // of the first one, field by field: each is set to a start line of its own
 	Findings   []finding.Finding
 }
 
@@ -34,8 +34,11 @@ func Choose(j job.Job) Choices {
 	}
 	c.Candidates = row.Candidates(placeOf(j, s.Built, f, rowWishes(j, pinsOf(j, s.Built, f)), style), j.Joists.Along)
 	if len(c.Candidates) > 0 {
-		first := c.Candidates[0]
-		c.Shifts = row.Sensitivity(first.Layout, first.Aligned, j.Limits)
+		for _, f := range c.Candidates[0].Fields {
+			if f.Kind == lay.Field {
+				c.Shifts = append(c.Shifts, row.Sensitivity(f.Layout, f.Part, j.Limits)...)
+			}
+		}
 	}
 	return c
 }

@@ -180,7 +180,8 @@ const (
 )
 
 // Sensitivity is what 1/8 in at the start line, or 0.5 mm a row, would do at
-// every closing edge. Row lines are counted from the first one.
+// every closing edge of a share of the floor. Row lines are counted from the first
+// one.
 func Sensitivity(l Layout, a floor.Aligned, lim limits.Limits) []Shift {
 	if len(l.Runs) == 0 {
 		return nil
@@ -189,6 +190,9 @@ func Sensitivity(l Layout, a floor.Aligned, lim limits.Limits) []Shift {
 	first := l.Runs[0].High
 	var out []Shift
 	for _, e := range p.closing {
+		if a.Edges[e.index].Kind == floor.Meeting {
+			continue // rows of two fields meet there: their lines are set to each other
+		}
 		rows := rowsBetween(l.Courses(), first, e.need) // row lines between the first and this edge
 		at := func(line, wider tape.Length) tape.Length {
 			return e.rip(p.lines(l.Offset + line + rows*wider))
