@@ -17,6 +17,7 @@ type Floor struct {
 	Lay             lay.Lay // nothing: no boards are laid yet
 	Free            []Free
 	Gap, Cover      tape.Length // at the walls: the gap, and what covers it
+	Joists          Joists
 	Paper           tape.Length // what is rolled out under the boards, 0 nothing
 }
 
@@ -49,6 +50,7 @@ func (f Floor) Use() (Schedule, Use, bool) {
 	if u.Source == "" {
 		u.Source = f.Own.By.String()
 	}
+	u.Joists = f.Joists
 	u.Edge = f.edge(u.Edge)
 	return s, u, u.Length > 0 && u.Spacing > 0 && u.End > 0
 }

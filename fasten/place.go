@@ -74,9 +74,11 @@ func (p placer) row(r lay.Run, upper bool, x tape.Length) bool {
 
 // piece are the fasteners of one piece.
 func (p placer) piece(r lay.Run, pc lay.Piece) []Place {
-	up := zoneOf(p.l, r.Zone).Ahead >= 0
+	z := zoneOf(p.l, r.Zone)
+	up := z.Ahead >= 0
 	var out []Place
 	ahead := p.edgeOf(pc, up)
+	var faced []tape.Length
 	for _, at := range p.u.Along(ahead.Len()) {
 		x := ahead.From + at
 		by := byAt(r, x)
@@ -87,15 +89,30 @@ func (p placer) piece(r lay.Run, pc lay.Piece) []Place {
 			out = append(out, p.blind(r, pc, up, x, ahead, by))
 			continue
 		}
+		faced = append(faced, x)
+	}
+	for _, x := range p.overJoists(faced, z, edgeY(r, up)) {
 		out = append(out, p.face(pc, up, x, ahead))
 	}
 	behind := p.edgeOf(pc, !up)
+	faced = nil
 	for _, at := range p.u.Along(behind.Len()) {
 		if x := behind.From + at; byAt(r, x) == lay.FaceNail && !p.row(r, !up, x) {
-			out = append(out, p.face(pc, !up, x, behind))
+			faced = append(faced, x)
 		}
 	}
+	for _, x := range p.overJoists(faced, z, edgeY(r, !up)) {
+		out = append(out, p.face(pc, !up, x, behind))
+	}
 	return out
+}
+
+// edgeY is the row line that a row's upper or lower edge lies on.
+func edgeY(r lay.Run, upper bool) tape.Length {
+	if upper {
+		return r.High
+	}
+	return r.Low
 }
 
 // blind is a fastener through the tongue, slanting back under its own board.

@@ -115,6 +115,7 @@ type Use struct {
 	Entry    tape.Length // of those, above the subfloor
 	Edge     tape.Length // of those through the face, from the board's edge
 	Source   string
+	Joists   Joists // those through the face stand over them; zero: not known where they lie
 }
 
 // Chosen is the usual choice out of a schedule: the widest spacing it allows, the

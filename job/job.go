@@ -51,6 +51,8 @@ type Job struct {
 type Joists struct {
 	Along   room.Wall   // they run along this wall; empty: not known
 	Spacing tape.Length // on centre, 0 not known
+	First   tape.Length // from the line of that wall to the centre of one
+	Placed  bool        // First was told
 }
 
 // Pins are wishes that are kept even where they break a limit.

@@ -34,6 +34,7 @@ func cross(d *decoder, j *draft) {
 	n.laid()
 	n.subfloor()
 	n.keepFree()
+	n.joists()
 	n.hazards()
 	j.Order.SparesTold = d.given(at("order", "spares"))
 	n.heights()

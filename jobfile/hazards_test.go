@@ -67,3 +67,18 @@ func TestHazardErrors(t *testing.T) {
 		}
 	}
 }
+
+func TestWhereJoistsLie(t *testing.T) {
+	j, _, err := jobfile.ReadJob("j.yaml", []byte(dryJob+"joists: {along: B-C, spacing: 16, first: 7-1/2}\n"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	if !j.Joists.Placed || j.Joists.First != 15*tape.Inch/2 {
+		t.Errorf("%+v", j.Joists)
+	}
+	for _, text := range []string{"joists: {along: B-C, first: 7}\n", "joists: {spacing: 16, first: 7}\n"} {
+		if _, _, err := jobfile.ReadJob("j.yaml", []byte(dryJob+text)); err == nil || !strings.Contains(err.Error(), "where joists lie is told by first together with") {
+			t.Errorf("%s: %v", text, err)
+		}
+	}
+}

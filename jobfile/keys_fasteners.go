@@ -55,6 +55,19 @@ func (n *names) keepFree() {
 	n.j.Nails.Told = n.d.given("fasteners")
 }
 
+// joists checks that what says where joists lie says all of it.
+func (n *names) joists() {
+	j := &n.j.Joists
+	if j.Placed = n.d.given(at("joists", "first")); !j.Placed {
+		return
+	}
+	for _, key := range []string{"along", "spacing"} {
+		if !n.d.given(at("joists", key)) {
+			n.d.failPath(at("joists", "first"), "where joists lie is told by first together with "+key, "", key+" as well, or leave first out")
+		}
+	}
+}
+
 // subfloor checks that figures of flatness rise and that the grid is one.
 func (n *names) subfloor() {
 	if base := n.j.Site.Base; base != "" && n.j.Subfloor.On != "" && (base == site.Wood) != (n.j.Subfloor.On == subfloor.OnWood) {

@@ -110,6 +110,7 @@ func seedField() field[draft] {
 var joistTable = table[job.Joists]{fields: []field[job.Joists]{
 	wall("along", "The wall that the joists run along.", func(j *job.Joists) *room.Wall { return &j.Along }),
 	length("spacing", "Joist spacing, on centre.", within{150 * mm, 1500 * mm}, func(j *job.Joists) *tape.Length { return &j.Spacing }),
+	length("first", "From that wall, square to it into its room, to the centre line of a joist: nails through the face then stand over joists.", within{0, 1500 * mm}, func(j *job.Joists) *tape.Length { return &j.First }).or("not known where they lie"),
 }}
 
 var wishTable = table[job.Wishes]{fields: []field[job.Wishes]{

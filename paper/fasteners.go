@@ -102,10 +102,18 @@ func boxes(n int) string {
 	return fmt.Sprintf("%d boxes", n)
 }
 
+// overJoists says how nails through the face stand to the joists.
+func overJoists(u fasten.Use, style tape.Style) string {
+	if u.Joists.Spacing == 0 {
+		return "into joists where you know them (joists: first in the job sets them over joists)"
+	}
+	return "those that the rows cross stand over joists, " + style.Of(u.Joists.Spacing) + " apart: carry their centre lines up the wall before the sheet hides them"
+}
+
 // howText says how nails through the face and near ends go in.
 func howText(b *strings.Builder, u fasten.Use, style tape.Style) {
 	b.WriteString("How they go in\n")
-	wrap(b, fmt.Sprintf("Through the face, in first and last rows and wherever no tongue or no next row is: drill first, about %s from the edge at the wall, set, fill; into joists where you know them. The tongue of a first row is nailed by hand besides. [%s]", style.Of(u.Edge), fasten.SrcFace), "  - ", "    ")
+	wrap(b, fmt.Sprintf("Through the face, in first and last rows and wherever no tongue or no next row is: drill first, about %s from the edge at the wall, set, fill; %s. The tongue of a first row is nailed by hand besides. [%s]", style.Of(u.Edge), overJoists(u, style), fasten.SrcFace), "  - ", "    ")
 	wrap(b, fmt.Sprintf("Within %s of a board's end: drill first. The shortest end piece still takes two. [%s]", style.Of(fasten.PilotWithin), fasten.SrcEnds), "  - ", "    ")
 	wrap(b, "Nailer: one shot for each pull of the trigger, no hand before it, off the air before it is cleared; eyes and ears covered.", "  - ", "    ")
 }

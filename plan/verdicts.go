@@ -79,12 +79,29 @@ func (p Plan) nailing(base tape.Length) fasten.Floor {
 	for _, b := range j.Boards.Each() {
 		f.Face = max(f.Face, b.Face)
 	}
+	f.Joists = p.joists()
 	for _, k := range j.KeepFree {
 		if o := setOut(p.Built, k.Wall, k.From, k.At, k.Off, k.Width, k.Depth); o != nil {
 			f.Free = append(f.Free, fasten.Free{Name: k.Name, What: k.What, Outline: o, Margin: k.Margin, Depth: k.Below + j.Trim.Panel, Known: k.Known})
 		}
 	}
 	return f
+}
+
+// joists are where the joists lie, as the job tells it from a wall; none where it
+// does not.
+func (p Plan) joists() fasten.Joists {
+	j := p.Job.Joists
+	if !j.Placed || j.Spacing <= 0 || onSlab(p.Job) {
+		return fasten.Joists{}
+	}
+	_, ccw, ok := p.Built.FindWall(j.Along)
+	a, b := p.Built.At[ccw[0]], p.Built.At[ccw[1]]
+	if !ok || a == b {
+		return fasten.Joists{}
+	}
+	d := b.Sub(a).Unit()
+	return fasten.Joists{At: a.Add(d.Left().Times(j.First.Millimetres())), Along: d, Spacing: j.Spacing}
 }
 
 // onSlab tells whether a slab carries the floor, by what the job says of its
