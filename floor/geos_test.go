@@ -186,7 +186,7 @@ func (s shape) polygons(t *testing.T) geom.Geometry {
 }
 
 // apart is the area (mm²) that lies in one of the two and not in the other.
-func apart(t *testing.T, a, b geom.Geometry) float64 {
+func gapApart(t *testing.T, a, b geom.Geometry) float64 {
 	t.Helper()
 	d, err := geos.SymmetricDifference(a, b)
 	if err != nil {
@@ -221,7 +221,7 @@ func TestUnionAgainstGEOS(t *testing.T) {
 			s = append(s, r.Corners)
 		}
 		want := union(t, b)
-		off := apart(t, s.polygons(t), want)
+		off := gapApart(t, s.polygons(t), want)
 		if off > 0.1 || math.Abs(s.area()-want.Area()) > 0.1 {
 			t.Errorf("area %.4f mm², GEOS %.4f; %.5f apart", s.area(), want.Area(), off)
 		}
@@ -256,7 +256,7 @@ func TestInsetAgainstGEOS(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			off := apart(t, got.polygons(t), want)
+			off := gapApart(t, got.polygons(t), want)
 			if off > speck || want.Area() < 1e6 {
 				t.Errorf("gap %.4f mm: area %.4f mm², GEOS %.4f; %.5f apart", gap, got.area(), want.Area(), off)
 			}

@@ -71,6 +71,7 @@ func (f floors) closetBehind(seed uint64) job.Job {
 // slid, dropped or angled in; the rest say why. Both are proved by rules of the
 // checker, which shares no code with the rows.
 func TestInterlock(t *testing.T) {
+	t.Parallel()
 	n := floorCount(30)
 	good, splines, backwards := 0, 0, 0
 	for seed := range uint64(n) {
@@ -178,6 +179,7 @@ func TestStartInTheMiddle(t *testing.T) {
 // TestFieldsAtDoorways: rows that turn in a doorway, or begin anew beyond a
 // header, still mate everywhere, and the fields make the floor.
 func TestFieldsAtDoorways(t *testing.T) {
+	t.Parallel()
 	n := floorCount(18)
 	good, parted := 0, 0
 	for seed := range uint64(n) {
@@ -212,6 +214,7 @@ func TestFieldsAtDoorways(t *testing.T) {
 // TestFrames: boards round a hearth or a tile, mitred or butted, rows along,
 // across or slanting past them: everything mates, and the frame lies first.
 func TestFrames(t *testing.T) {
+	t.Parallel()
 	n := floorCount(12)
 	good := 0
 	for seed := range uint64(n) {

@@ -101,6 +101,7 @@ func holdsAsLaid(t *testing.T, name string, p plan.Plan) {
 // Planned rows hold once laid; with one joint moved onto its neighbour, both
 // rows are named.
 func TestPlannedRowsHoldAsLaid(t *testing.T) {
+	t.Parallel()
 	moved := 0
 	for seed := range uint64(floorCount(40)) {
 		f := floors{rand.New(rand.NewPCG(seed, 11))}
@@ -120,6 +121,7 @@ func TestPlannedRowsHoldAsLaid(t *testing.T) {
 
 // A person reads to 1/16 in: rounded so, planned rows still hold.
 func TestPlannedRowsHoldAsRead(t *testing.T) {
+	t.Parallel()
 	for seed := range uint64(floorCount(40)) {
 		f := floors{rand.New(rand.NewPCG(seed, 11))}
 		p := plan.MakeWithin(context.Background(), f.job(seed), light)

@@ -45,6 +45,7 @@ func atOld(p plan.Plan) map[lay.Profile]int {
 // its tongue, a spline in its groove or in the one that is cut into its edge; the
 // checker refuses one end that does not.
 func TestEndsAtAnOldFloor(t *testing.T) {
+	t.Parallel()
 	for _, tt := range []struct {
 		offers string
 		end    lay.Profile

@@ -15,6 +15,7 @@ import (
 // Boards of one length and no shift, on any floor: what is laid passes the
 // checker.
 func TestOneLengthOnAnyFloor(t *testing.T) {
+	t.Parallel()
 	laid := 0
 	for seed := range uint64(floorCount(30)) {
 		f := floors{rand.New(rand.NewPCG(seed, 22))}

@@ -28,6 +28,7 @@ func (f floors) fixed(seed uint64) (p plan.Plan) {
 // Whatever the floor, a fixed pattern passes the checker, and every joint lies
 // on its grid but in rows that are named.
 func TestFixedPatternOnAnyFloor(t *testing.T) {
+	t.Parallel()
 	laid, on, off, broken := 0, 0, 0, 0
 	for seed := range uint64(floorCount(80)) {
 		f := floors{rand.New(rand.NewPCG(seed, 21))}

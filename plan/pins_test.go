@@ -136,6 +136,7 @@ func TestBoardsOfARowArePinned(t *testing.T) {
 // A rip or a full board that is pinned at an ordinary wall, bowed or out of
 // parallel by less than the play of its gap, stops no plan.
 func TestPinsAtOrdinaryWalls(t *testing.T) {
+	t.Parallel()
 	for _, bow := range []float64{0.0625, 0.125, 0.1875} {
 		for _, pin := range []job.Pins{{Rip: job.Rip{At: "A-B", Width: in(3)}}, {FullBoard: "A-B"}, {Rip: job.Rip{At: "C-D", Width: in(3)}}} {
 			j := roomJob(180.3, 143, 5, 0.75, 0.5, 0.5)

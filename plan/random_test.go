@@ -198,6 +198,7 @@ func (f floors) marks(j *job.Job) {
 // TestRandomFloors plans random floors: at least 95 in 100 get a plan that the
 // checker passes. STRAKE_FLOORS sets how many.
 func TestRandomFloors(t *testing.T) {
+	t.Parallel()
 	n := floorCount(60)
 	count := map[string]int{}
 	good := 0

@@ -88,6 +88,7 @@ func refasten(r *lay.Run, from, to lay.Fasten) bool {
 // Of random floors the checker believes what the plan says of its runs, and sees
 // every lie about one.
 func TestWhatIsSaidOfRuns(t *testing.T) {
+	t.Parallel()
 	count := map[string]int{}
 	for seed := range uint64(6) {
 		f := floors{rand.New(rand.NewPCG(seed, 991))}

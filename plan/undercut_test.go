@@ -43,6 +43,7 @@ var onceRefused = []uint64{17, 42, 106, 107, 114, 121, 194, 245}
 // that ends at an undercut jamb and the wall beside it names the one it reaches
 // to; what a row line leaves of a jamb may be under a mm.
 func TestDoorsAtAnyAngle(t *testing.T) {
+	t.Parallel()
 	seeds := slices.Clone(onceRefused)
 	for seed := range uint64(floorCount(20)) {
 		seeds = append(seeds, seed)

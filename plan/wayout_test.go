@@ -23,6 +23,7 @@ var (
 // boards more, or with so much shorter a shortest piece, a plan of the same job
 // has boards for every row. One board less is not.
 func TestWhatWouldDoDoes(t *testing.T) {
+	t.Parallel()
 	offered := map[string]int{}
 	for seed := range uint64(12) {
 		f := floors{rand.New(rand.NewPCG(seed, 404))}

@@ -72,6 +72,7 @@ func settle(j *job.Job) {
 // turns: at least 95 in 100 get a plan that the checker passes, each run has
 // boards of its width alone, and rows follow the pattern.
 func TestRandomFloorsOfSeveralWidths(t *testing.T) {
+	t.Parallel()
 	n := floorCount(40)
 	good, relaxed := 0, 0
 	for seed := range uint64(n) {
