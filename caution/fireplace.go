@@ -30,18 +30,10 @@ func (w Work) clear(f Fireplace, where string, is tape.Length, key string) ready
 	r, unit := w.rule(key)
 	least, of := r.In(w.imperial(), unit)
 	v := ready.Verdict{Say: ready.Go, Rule: "wood near a fire", Where: f.Name + ", " + where, Measured: w.Style.Of(is), Source: r.Source,
-		Limit: fmt.Sprintf("at least %s, for an opening of %s", least.Words(of), area(f.opening(), w.imperial()))}
+		Limit: fmt.Sprintf("at least %s, for an opening of %s", least.Words(of), w.Style.Area(tape.Area(f.Width)*tape.Area(f.Height)))}
 	if is.Inches() < r.Is {
 		v.Say, v.Holds = ready.Fix, true
 		v.Do = "Keep wood out of there: a larger hearth of stone or tile, or the boards end further off. Local code and a licensed professional decide, above all where a surround or a stove stands there."
 	}
 	return v
-}
-
-// area is square feet as they are said.
-func area(sqft float64, imperial bool) string {
-	if imperial {
-		return fmt.Sprintf("%.1f sq ft", sqft)
-	}
-	return fmt.Sprintf("%.2f m2", sqft*0.09290304)
 }

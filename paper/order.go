@@ -74,13 +74,7 @@ func (o orderText) long(l tape.Length) string {
 	return fmt.Sprintf("%.1f m", l.Millimetres()/1000)
 }
 
-func (o orderText) area(l tape.Length) string {
-	a := o.x.Area(l)
-	if o.p.Job.Unit.Imperial() {
-		return fmt.Sprintf("%.1f sq ft", a.SquareFeet())
-	}
-	return fmt.Sprintf("%.2f m2", a.SquareFeet()*0.09290304)
-}
+func (o orderText) area(l tape.Length) string { return o.printed(o.x.Area(l)) }
 
 // advice is the answer.
 func (o orderText) advice() {
@@ -327,12 +321,7 @@ func (o orderText) measure() string {
 	return "the area of a carton is face measure, what lies on the floor; bundles sold by nominal measure count 3/4 in a board more (measure: nominal)"
 }
 
-func (o orderText) printed(a tape.Area) string {
-	if o.p.Job.Unit.Imperial() {
-		return fmt.Sprintf("%.1f sq ft", a.SquareFeet())
-	}
-	return fmt.Sprintf("%.2f m2", a.SquareMetres())
-}
+func (o orderText) printed(a tape.Area) string { return tape.Paper(o.p.Job.Unit).Area(a) }
 
 // OrderCSV writes a line for each number of cartons and each way to lay.
 func OrderCSV(w io.Writer, p plan.Plan, ps []plan.Purchase) error {

@@ -1,5 +1,7 @@
 package sheet
 
+import "strconv"
+
 // Pt is a place on the page in mm, y down.
 type Pt struct{ X, Y float64 }
 
@@ -24,6 +26,15 @@ const (
 	Light Ink = "e4e4e4"
 	White Ink = "ffffff"
 )
+
+// RGB is the ink as three parts of 255; black where it is none.
+func (k Ink) RGB() (r, g, b int) {
+	n, err := strconv.ParseUint(string(k), 16, 32)
+	if err != nil {
+		return 0, 0, 0
+	}
+	return int(n >> 16 & 255), int(n >> 8 & 255), int(n & 255)
+}
 
 // Pen is a line: its width in mm, its ink and its dashes in mm (on, off, on
 // ...; none: a full line).

@@ -1,9 +1,8 @@
 package site
 
 import (
-	"fmt"
-
 	"strake/ready"
+	"strake/tape"
 )
 
 // crawl looks below the floor: standing water first.
@@ -44,7 +43,7 @@ func (s Site) crawl(f Floor) []ready.Verdict {
 	}
 	if c.Vents > 0 && f.SqFt > 0 && c.Closed != Yes {
 		want := s.vents(f.SqFt)
-		v := ready.Verdict{Say: ready.Go, Rule: "vents", Measured: area(c.Vents.SquareFeet(), imperial), Limit: "at least " + area(want, imperial) + " for " + area(f.SqFt, imperial) + " of floor", Source: srcVents}
+		v := ready.Verdict{Say: ready.Go, Rule: "vents", Measured: f.Style.Area(c.Vents), Limit: "at least " + f.Style.Area(tape.SquareFeet(want)) + " for " + f.Style.Area(tape.SquareFeet(f.SqFt)) + " of floor", Source: srcVents}
 		if c.Vents.SquareFeet() < want-1e-6 {
 			v.Say, v.Do = ready.Fix, "Open more, one within "+near(imperial)+" of each corner; or have the space closed and conditioned, as local code allows. The area taken is that of this floor: the space may be larger."
 		}
@@ -60,14 +59,6 @@ func (s Site) vents(sqft float64) float64 {
 		return sqft / 1500
 	}
 	return sqft / 150
-}
-
-// area is square feet as they are said.
-func area(sqft float64, imperial bool) string {
-	if imperial {
-		return fmt.Sprintf("%.1f sq ft", sqft)
-	}
-	return fmt.Sprintf("%.2f m2", sqft*0.09290304)
 }
 
 // near is how far from a corner a vent stands at most.

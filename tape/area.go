@@ -2,6 +2,7 @@ package tape
 
 import (
 	"fmt"
+	"math"
 	"math/big"
 	"strings"
 )
@@ -55,3 +56,6 @@ func (s Style) Area(a Area) string {
 	}
 	return fmt.Sprintf("%.2f m2", a.SquareMetres())
 }
+
+// SquareFeet is an area of so many square feet, to the nearest square tick.
+func SquareFeet(x float64) Area { return Area(math.Round(x * float64(Foot) * float64(Foot))) }

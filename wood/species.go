@@ -1,9 +1,6 @@
 package wood
 
-import (
-	"sort"
-	"strings"
-)
+import "strings"
 
 // Species is a wood with its change coefficients: the part of its width that a
 // board changes by for each point of moisture content, from 6 to 14 %.
@@ -66,15 +63,19 @@ var table = []Species{
 
 // Find is the species that a name speaks of: "white oak, select" is white oak.
 func Find(name string) (Species, bool) {
-	words := " " + strings.NewReplacer("-", " ", ",", " ").Replace(strings.ToLower(name)) + " "
-	known := append([]Species(nil), table...)
-	sort.SliceStable(known, func(i, j int) bool { return len(known[i].Name) > len(known[j].Name) })
-	for _, s := range known {
-		if strings.Contains(words, " "+s.Name+" ") {
-			return s, true
+	return spokenOf(name, table, func(s Species) string { return s.Name })
+}
+
+// spokenOf is the entry of a table whose name stands in what is said as whole words;
+// of several the one with the longest name.
+func spokenOf[T any](said string, table []T, name func(T) string) (best T, ok bool) {
+	words := " " + strings.NewReplacer("-", " ", ",", " ").Replace(strings.ToLower(said)) + " "
+	for _, x := range table {
+		if strings.Contains(words, " "+name(x)+" ") && (!ok || len(name(x)) > len(name(best))) {
+			best, ok = x, true
 		}
 	}
-	return Species{}, false
+	return best, ok
 }
 
 // Coefficient is the change coefficient that a shrinkage from green to oven-dry

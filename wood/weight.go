@@ -1,9 +1,6 @@
 package wood
 
 import (
-	"sort"
-	"strings"
-
 	"strake/tape"
 )
 
@@ -27,13 +24,6 @@ var gravities = []gravity{
 // specific gravity, times 1.12 for the water in the wood. The name is looked up
 // as Find does.
 func PoundsPerSqFt(name string, thickness tape.Length) (float64, bool) {
-	words := " " + strings.NewReplacer("-", " ", ",", " ").Replace(strings.ToLower(name)) + " "
-	known := append([]gravity(nil), gravities...)
-	sort.SliceStable(known, func(i, j int) bool { return len(known[i].Name) > len(known[j].Name) })
-	for _, g := range known {
-		if strings.Contains(words, " "+g.Name+" ") {
-			return 62.4 * g.G * 1.12 * thickness.Inches() / 12, true
-		}
-	}
-	return 0, false
+	g, ok := spokenOf(name, gravities, func(g gravity) string { return g.Name })
+	return 62.4 * g.G * 1.12 * thickness.Inches() / 12, ok
 }

@@ -75,6 +75,8 @@ func (c drawCmd) Validate() error {
 		return fmt.Errorf("no drawing is called %q: one of %s", c.What, drawingNames())
 	}
 	switch filepath.Ext(c.Out) {
+	case "":
+		return fmt.Errorf("where to, and how, is said by the ending of a file: -o %s.svg, .pdf, .png or .dxf", c.What)
 	case ".svg", ".pdf", ".png":
 	case ".dxf":
 		if c.What != "plan" {

@@ -5,6 +5,7 @@ package main
 import (
 	"bytes"
 	"context"
+	"image/png"
 	"math"
 	"os"
 	"os/exec"
@@ -17,6 +18,8 @@ import (
 	"strake/examples"
 	"strake/jobfile"
 	"strake/plan"
+	"strake/sheet"
+	"strake/sheet/pdf"
 	"strake/tape"
 )
 
@@ -103,23 +106,37 @@ print(doc.units, sum(area([v.dxf.location for v in e.vertices]) for e in doc.mod
 	}
 }
 
-// A bar of so many millimetres on the sheet is that long on the page, as poppler
-// renders it: the frame of the sheet is measured on the picture.
+// A bar of 100 mm on a sheet is 100 mm on the page, as poppler renders it: its dark
+// dots are counted, ten to a millimetre.
 func TestTrueSizeOutside(t *testing.T) {
-	file := drawn(t, "plan.pdf", "plan")
-	base := strings.TrimSuffix(file, ".pdf")
-	said(t, "pdftoppm", "-r", "254", "-gray", file, base)
-	found, err := filepath.Glob(base + "-*.pgm")
-	if err != nil || len(found) != 1 {
-		t.Fatalf("%v %v", found, err)
+	s := sheet.Sheet{W: 210, H: 297}
+	s.Put(sheet.Polyline{Points: []sheet.Pt{{X: 30, Y: 50}, {X: 130, Y: 50}}, Pen: sheet.Pen{Width: 2, Ink: sheet.Black}})
+	var b bytes.Buffer
+	if err := pdf.Write(&b, "bar", s); err != nil {
+		t.Fatal(err)
 	}
-	head := strings.Fields(string(firstBytes(t, found[0], 40)))
-	wide, _ := strconv.Atoi(head[1])
-	info := said(t, "pdfinfo", file)
-	size := regexp.MustCompile(`Page size: +([0-9.]+) x`).FindStringSubmatch(info)
-	points, _ := strconv.ParseFloat(size[1], 64)
-	if mm := points / 72 * 25.4; math.Abs(float64(wide)/10-mm) > 0.2 || math.Abs(mm-431.8) > 0.2 {
-		t.Errorf("%d dots at 10 a millimetre, %.2f mm by the page", wide, mm)
+	base := filepath.Join(t.TempDir(), "bar")
+	writeFile(t, base+".pdf", b.Bytes())
+	said(t, "pdftoppm", "-r", "254", "-png", "-singlefile", base+".pdf", base)
+	data, err := os.ReadFile(base + ".png")
+	if err != nil {
+		t.Fatal(err)
+	}
+	m, err := png.Decode(bytes.NewReader(data))
+	if err != nil {
+		t.Fatal(err)
+	}
+	first, last := -1, -1
+	for x := range m.Bounds().Dx() {
+		if r, _, _, _ := m.At(x, 500).RGBA(); r < 0x8000 {
+			if first < 0 {
+				first = x
+			}
+			last = x
+		}
+	}
+	if long := float64(last-first+1) / 10; math.Abs(long-100) > 0.2 || math.Abs(float64(first)/10-30) > 0.2 {
+		t.Errorf("the bar is %.1f mm long, from %.1f mm on", long, float64(first)/10)
 	}
 }
 
@@ -128,13 +145,4 @@ func writeFile(t *testing.T, name string, data []byte) {
 	if err := os.WriteFile(name, data, 0o600); err != nil {
 		t.Fatal(err)
 	}
-}
-
-func firstBytes(t *testing.T, name string, n int) []byte {
-	t.Helper()
-	data, err := os.ReadFile(name)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return data[:n]
 }

@@ -8,7 +8,6 @@ package pdf
 
 import (
 	"io"
-	"strconv"
 	"time"
 
 	"codeberg.org/go-fonts/liberation/liberationsansbold"
@@ -64,7 +63,7 @@ func put(d *fpdf.Fpdf, it sheet.Item) {
 func polygon(d *fpdf.Fpdf, p sheet.Polygon) {
 	how := ""
 	if p.Fill != sheet.None {
-		d.SetFillColor(rgb(p.Fill))
+		d.SetFillColor(p.Fill.RGB())
 		how = "F*"
 	}
 	if usePen(d, p.Pen) {
@@ -96,7 +95,7 @@ func usePen(d *fpdf.Fpdf, p sheet.Pen) bool {
 	if p.Ink == sheet.None || p.Width == 0 {
 		return false
 	}
-	d.SetDrawColor(rgb(p.Ink))
+	d.SetDrawColor(p.Ink.RGB())
 	d.SetLineWidth(p.Width)
 	d.SetDashPattern(p.Dash, 0)
 	return true
@@ -114,7 +113,7 @@ func text(d *fpdf.Fpdf, t sheet.Text) {
 	if ink == sheet.None {
 		ink = sheet.Black
 	}
-	d.SetTextColor(rgb(ink))
+	d.SetTextColor(ink.RGB())
 	x := t.At.X
 	switch t.Anchor {
 	case sheet.Middle:
@@ -130,13 +129,4 @@ func text(d *fpdf.Fpdf, t sheet.Text) {
 	d.TransformRotate(-t.Turn, t.At.X, t.At.Y) // counter-clockwise there
 	d.Text(x, t.At.Y, t.Text)
 	d.TransformEnd()
-}
-
-// rgb is an ink as three parts of 255.
-func rgb(k sheet.Ink) (r, g, b int) {
-	n, err := strconv.ParseUint(string(k), 16, 32)
-	if err != nil {
-		return 0, 0, 0
-	}
-	return int(n >> 16 & 255), int(n >> 8 & 255), int(n & 255)
 }

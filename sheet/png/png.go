@@ -7,7 +7,6 @@ import (
 	"image/png"
 	"io"
 	"math"
-	"strconv"
 
 	"codeberg.org/go-fonts/liberation/liberationsansbold"
 	"codeberg.org/go-fonts/liberation/liberationsansregular"
@@ -80,7 +79,7 @@ func (p *picture) polygon(g sheet.Polygon) {
 	}
 	if g.Fill != sheet.None {
 		rings()
-		p.c.SetRGB255(rgb(g.Fill))
+		p.c.SetRGB255(g.Fill.RGB())
 		p.c.Fill()
 	}
 	if p.use(g.Pen) {
@@ -101,7 +100,7 @@ func (p *picture) use(pen sheet.Pen) bool {
 	if pen.Ink == sheet.None || pen.Width == 0 {
 		return false
 	}
-	p.c.SetRGB255(rgb(pen.Ink))
+	p.c.SetRGB255(pen.Ink.RGB())
 	p.c.SetLineWidth(math.Max(1, pen.Width*p.mm))
 	var dash []float64
 	for _, d := range pen.Dash {
@@ -121,7 +120,7 @@ func (p *picture) text(t sheet.Text) error {
 	if ink == sheet.None {
 		ink = sheet.Black
 	}
-	p.c.SetRGB255(rgb(ink))
+	p.c.SetRGB255(ink.RGB())
 	part := map[sheet.Anchor]float64{sheet.Middle: 0.5, sheet.End: 1}[t.Anchor]
 	x, y := t.At.X*p.mm, t.At.Y*p.mm
 	p.c.Push()
@@ -144,13 +143,4 @@ func (p *picture) face(k face) (font.Face, error) {
 	f, err := opentype.NewFace(from, &opentype.FaceOptions{Size: k.size * p.mm, DPI: 72, Hinting: font.HintingNone})
 	p.faces[k] = f
 	return f, err
-}
-
-// rgb is an ink as three parts of 255.
-func rgb(k sheet.Ink) (r, g, b int) {
-	n, err := strconv.ParseUint(string(k), 16, 32)
-	if err != nil {
-		return 0, 0, 0
-	}
-	return int(n >> 16 & 255), int(n >> 8 & 255), int(n & 255)
 }
