@@ -32,7 +32,7 @@ func (k *work) fixing() {
 	if x.Known && x.Total.All() > 0 {
 		k.nailed()
 	} else {
-		k.add(Line{Group: Fixing, What: "cleats or staples", From: "boards are not known yet", Do: "They are counted board by board: write lengths under boards."})
+		k.add(Line{Group: Fixing, What: "cleats or staples", From: "boards are not known yet", Do: "They are counted board by board: write lengths under boards.", Uncounted: true})
 	}
 	k.splines()
 	if x.Cuts+x.Rips > 0 {

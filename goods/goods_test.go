@@ -252,3 +252,53 @@ func TestPrices(t *testing.T) {
 		t.Errorf("%+v", x)
 	}
 }
+
+// Floor nailer and compressor are rented for the days that the schedule has them in the
+// house; days of the job go before that, and say so; other tools, and a schedule that
+// knows no days, leave it to the job.
+func TestRentedBySchedule(t *testing.T) {
+	f := den()
+	f.Fixed.Use = fasten.Use{Kind: fasten.Cleat, Length: 2 * in}
+	f.Saws = Saws{Face: 5 * in, Rips: 4, Narrowest: 2 * in}
+	rent := func(names ...string) (w Wants) {
+		for _, n := range names {
+			w.Tools = append(w.Tools, Tool{Name: n, Have: Rent, Daily: Exactly(40)})
+		}
+		return w
+	}
+	w := rent(Nailer, Compressor, TableSaw)
+	for _, n := range []string{Nailer, Compressor, TableSaw} {
+		if x := find(t, Of(f, w), n); x.Count != 1 || !strings.Contains(x.Do, "One day is taken") {
+			t.Errorf("nobody knows the days: %+v", x)
+		}
+	}
+	f.Rental = Rental{Days: 4, Worked: 3, Span: "Fri 2027-03-12 to Mon 2027-03-15", Firm: true}
+	for n, want := range map[string]int{Nailer: 4, Compressor: 4, TableSaw: 1} {
+		x := find(t, Of(f, w), n)
+		if x.Count != want || x.Total().Likely != 40*float64(want) || (want == 4) != strings.Contains(x.Do, "Fri 2027-03-12 to Mon 2027-03-15: 4 days, rows on 3 of them") {
+			t.Errorf("%+v", x)
+		}
+		if strings.Contains(x.Do, "reserve") {
+			t.Errorf("firm: %+v", x)
+		}
+	}
+	f.Rental.Firm = false
+	w.Tools[0].Days = 7
+	if x := find(t, Of(f, w), Nailer); x.Count != 7 || !strings.Contains(x.Do, "The job says 7 days") || !strings.Contains(x.Do, "reserve, and do not fetch") {
+		t.Errorf("%+v", x)
+	}
+}
+
+// What has to be made for the job costs something that nobody has priced.
+func TestMadeHasNoPrice(t *testing.T) {
+	f := den()
+	f.Openings = []Opening{{Name: "arch", Length: 9 * ft}}
+	l := Of(f, Wants{Prices: Prices{Of: map[Item]Money{Transition: Exactly(30)}}})
+	x := find(t, l, `transition strip, 108-1/2" in one piece`)
+	if !x.Made || !x.Bought() || x.Each.Told {
+		t.Errorf("%+v", x)
+	}
+	if s := Cost(l.Lines, 0); !slices.Contains(s.Unpriced, x.What) {
+		t.Errorf("without a price: %v", s.Unpriced)
+	}
+}

@@ -32,6 +32,15 @@ type Line struct {
 	// Source is where figures come from that the plan does not give, "" none.
 	Source string
 	Each   Money // price of one Unit
+	// Made is had for this job alone, so that no price is entered for it.
+	Made bool
+	// Uncounted is needed, and how many is not known yet.
+	Uncounted bool
+}
+
+// Bought tells whether a line costs something, be its price known or not.
+func (l Line) Bought() bool {
+	return l.Count > 0 && (l.Each.Told || l.Item != "" || l.Unit == "day" || l.Made)
 }
 
 // Total is what a line costs.

@@ -11,7 +11,7 @@ func Cost(ls []Line, tax float64) Sum {
 	var s Sum
 	for _, l := range ls {
 		t := l.Total()
-		if l.Count > 0 && !t.Told && (l.Item != "" || l.Unit == "day") {
+		if l.Bought() && !t.Told {
 			s.Unpriced = append(s.Unpriced, l.What)
 		}
 		s.Net = s.Net.Plus(t)

@@ -26,6 +26,14 @@ type SiteFloor struct {
 	Tasks    []string // with something to mind
 }
 
+// Rental is when floor nailer and compressor are in the house, by the schedule.
+type Rental struct {
+	Days   int    // from pick-up to return, 0 not known
+	Worked int    // of those with rows to nail
+	Span   string // Mon 2027-03-15 to Wed 2027-03-17
+	Firm   bool   // nothing keeps the rows from being laid then
+}
+
 // The tools by their names in a job.
 const (
 	MitreSaw   = "mitre saw"
@@ -136,14 +144,34 @@ func (k *work) tool(name, must string) {
 	}
 	switch t := k.w.Tools[i]; t.Have {
 	case Rent:
-		l.Count, l.Unit, l.Each, l.Do = max(1, t.Days), "day", t.Daily, "Rented: get ready first what can be done without it."
-		if t.Days == 0 {
-			l.Do += " One day is taken; write days."
-		}
+		l.Count, l.Do = k.rented(t)
+		l.Unit, l.Each = "day", t.Daily
 	case BuyOne:
 		l.Count, l.Unit, l.Each = 1, "piece", t.Price
 	case Own, Borrow:
 		l.Do = map[Have]string{Own: "Owned.", Borrow: "Borrowed."}[t.Have]
 	}
 	k.add(l)
+}
+
+// rented is for how many days a tool is rented: as the job says, else by the schedule
+// where that knows, else one.
+func (k *work) rented(t Tool) (days int, do string) {
+	const first = "Rented: get ready first what can be done without it."
+	r := k.f.Rental
+	known := (t.Name == Nailer || t.Name == Compressor) && r.Days > 0
+	switch {
+	case !known && t.Days > 0:
+		return t.Days, first
+	case !known:
+		return 1, first + " One day is taken; write days, or start under schedule."
+	}
+	do = fmt.Sprintf("%s By the schedule %s: %s, rows on %d of them.", first, r.Span, many(r.Days, "day"), r.Worked)
+	if !r.Firm {
+		do += " Readings do not say go yet: reserve, and do not fetch."
+	}
+	if t.Days > 0 && t.Days != r.Days {
+		return t.Days, do + fmt.Sprintf(" The job says %s, which is taken.", many(t.Days, "day"))
+	}
+	return r.Days, do
 }

@@ -69,6 +69,7 @@ type Prices struct {
 	Told     bool
 	Currency string
 	Tax      float64 // share
+	TaxTold  bool
 	Of       map[Item]Money
 }
 

@@ -20,6 +20,7 @@ type Floor struct {
 	Out        TearOut
 	Saws       Saws
 	Site       SiteFloor
+	Rental     Rental
 }
 
 // List is everything but the boards, with the cuts that bars are bought for.
@@ -100,7 +101,7 @@ func (k *work) cut(l Line, names []string, pieces, sold []tape.Length, long bool
 		x.What, x.Count, x.Unit = what+", "+k.say(pieces[i])+" in one piece", 1, "piece"
 		x.From = names[i] + ", longer than the bars sold"
 		x.Do = "Have it made, or ask for a longer one: it must not be joined there."
-		x.Item = ""
+		x.Item, x.Made = "", true
 		k.add(x)
 	}
 }

@@ -8,6 +8,7 @@ import (
 	"strake/limits"
 	"strake/moisture"
 	"strake/order"
+	"strake/quote"
 	"strake/receive"
 	"strake/room"
 	"strake/schedule"
@@ -44,6 +45,8 @@ type Job struct {
 	Order    order.Wants
 	Goods    goods.Wants
 	Schedule schedule.Job
+	Quote    quote.Terms
+	Handover Handover
 	Seed     uint64
 }
 

@@ -40,6 +40,7 @@ func cross(d *decoder, j *draft) {
 	n.heights()
 	n.goods()
 	n.schedule()
+	n.quote()
 	if d.given("boards") {
 		boards(d, j)
 	}

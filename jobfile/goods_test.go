@@ -40,7 +40,7 @@ func TestGoodsKeys(t *testing.T) {
 		Fit: in / 4, FitTold: true, Roll: goods.Roll{Width: 40 * in, Length: 100 * ft, Lap: 6 * in}, Glue: goods.Glue{Bead: 3 * in / 8, Apart: 8 * in, Tube: 300},
 		Tools: []goods.Tool{{Name: goods.Nailer, Have: goods.Rent, Days: 2, Daily: goods.Exactly(45)},
 			{Name: goods.JambSaw, Have: goods.BuyOne, Price: goods.Money{Told: true, Low: 30, Likely: 40, High: 50}}},
-		Prices: goods.Prices{Told: true, Currency: "USD", Tax: 0.0825, Of: map[goods.Item]goods.Money{
+		Prices: goods.Prices{Told: true, Currency: "USD", Tax: 0.0825, TaxTold: true, Of: map[goods.Item]goods.Money{
 			goods.BaseItem: goods.Exactly(1.35), goods.SheetItem: {Told: true, Low: 28, Likely: 32, High: 36}}}}
 	if !reflect.DeepEqual(j.Goods, want) {
 		t.Errorf("read %+v\nwant %+v", j.Goods, want)

@@ -25,7 +25,7 @@ var glueTable = table[goods.Glue]{fields: []field[goods.Glue]{
 
 var toolTable = table[goods.Tool]{fields: []field[goods.Tool]{
 	choice("have", "How it comes to the site.", []goods.Have{goods.Own, goods.Rent, goods.Borrow, goods.BuyOne}, func(t *goods.Tool) *goods.Have { return &t.Have }).must(),
-	whole("days", "With rent: for so many days.", 1, 365, func(t *goods.Tool) *int { return &t.Days }).or("1"),
+	whole("days", "With rent: for so many days.", 1, 365, func(t *goods.Tool) *int { return &t.Days }).or("of floor nailer and compressor those that the schedule has them in the house; else 1"),
 	price("daily", "With rent: what a day of it costs.", func(t *goods.Tool) *goods.Money { return &t.Daily }).or("not known"),
 	price("price", "With buy: what it costs.", func(t *goods.Tool) *goods.Money { return &t.Price }).or("not known"),
 }}

@@ -66,6 +66,8 @@ var jobTable = table[draft]{
 		climateField().or("not known"),
 		moistureField().or("nothing was read yet"),
 		scheduleField().or("strake schedule tells hours, and no days"),
+		quoteField().or("strake quote leaves blanks for what it does not know"),
+		handoverField().or("strake handover leaves blanks for what it does not know"),
 		seedField().or("1"),
 	},
 }

@@ -44,7 +44,7 @@ func price[T any](key, doc string, to func(*T) *goods.Money) field[T] {
 func pricesField() field[draft] {
 	fields := []field[goods.Prices]{
 		text("currency", "What prices are in, such as USD.", func(p *goods.Prices) *string { return &p.Currency }).or("the currency of the boards"),
-		percent("tax", "Tax on top of all prices, in percent.", 100, func(p *goods.Prices) *float64 { return &p.Tax }, func(*goods.Prices) *bool { return new(bool) }).or("none, or in the prices"),
+		percent("tax", "Tax on top of all prices, in percent.", 100, func(p *goods.Prices) *float64 { return &p.Tax }, func(p *goods.Prices) *bool { return &p.TaxTold }).or("none, or in the prices"),
 	}
 	for _, x := range goods.Items {
 		doc := "The price of " + x.Of + "."
@@ -85,7 +85,7 @@ func (n *names) priced() (string, bool) {
 			}
 		}
 	}
-	return "", false
+	return n.quoted()
 }
 
 // goods checks what the job says of goods and prices.

@@ -42,10 +42,10 @@ func (d *decoder) day(n ast.Node) (schedule.Day, bool) {
 }
 
 // date is a key whose value is a date.
-func date(key, doc string, to func(*schedule.Job) *schedule.Day) field[schedule.Job] {
-	return custom(key, doc, shape{words: dayWords, schema: dateSchema}, func(d *decoder, n ast.Node, j *schedule.Job) {
+func date[T any](key, doc string, to func(*T) *schedule.Day) field[T] {
+	return custom(key, doc, shape{words: dayWords, schema: dateSchema}, func(d *decoder, n ast.Node, t *T) {
 		if x, ok := d.day(n); ok {
-			*to(j) = x
+			*to(t) = x
 		}
 	})
 }

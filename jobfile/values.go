@@ -96,6 +96,21 @@ func text[T any](key, doc string, to func(*T) *string) field[T] {
 	})
 }
 
+// texts is a key whose value is a list of lines of text.
+func texts[T any](key, doc, like string, to func(*T) *[]string) field[T] {
+	s := shape{words: "a list of texts, such as " + like, schema: map[string]any{"type": "array", "items": map[string]any{"type": []any{"string", "number"}}}}
+	return custom(key, doc, s, func(d *decoder, n ast.Node, t *T) {
+		nodes, _ := d.items(n, s.words)
+		for i, in := range nodes {
+			d.under(strconv.Itoa(i), in, func(n ast.Node) {
+				if v, ok := d.text(n, "text"); ok && d.printable(n.GetToken(), v) && strings.TrimSpace(v) != "" {
+					*to(t) = append(*to(t), strings.TrimSpace(v))
+				}
+			})
+		}
+	})
+}
+
 // printable refuses text that would spoil a list or a drawing.
 func (d *decoder) printable(t *token.Token, s string) bool {
 	if len([]rune(s)) > 200 {

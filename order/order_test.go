@@ -279,3 +279,19 @@ func TestSpreadOfAGrade(t *testing.T) {
 		t.Errorf("mean %s, the grade has %s", m, g.Mean)
 	}
 }
+
+// Whoever is told of blocks given out is told more each time, and all at the end.
+func TestEachTold(t *testing.T) {
+	for _, n := range []int{1, 63, 64, 65, 1000} {
+		last := 0
+		out, err := EachTold(context.Background(), n, 3, func(given int) {
+			if given <= last || given > n {
+				t.Errorf("%d after %d of %d", given, last, n)
+			}
+			last = given
+		}, func(_, i int) int { return i })
+		if err != nil || len(out) != n || last != n {
+			t.Errorf("%d: %d made, %d told, %v", n, len(out), last, err)
+		}
+	}
+}

@@ -27,6 +27,12 @@ func Simulate(ctx context.Context, m Model, layer Layer, lays int, seed uint64, 
 // own, and copies what they made a block at a time. What was made, from the first
 // on, when ctx ends is returned, with its error.
 func Each[T any](ctx context.Context, n, workers int, f func(worker, i int) T) ([]T, error) {
+	return EachTold(ctx, n, workers, func(int) {}, f)
+}
+
+// EachTold is Each with somebody to be told how many are given out: from the
+// goroutine that calls, more and more, none twice.
+func EachTold[T any](ctx context.Context, n, workers int, tell func(given int), f func(worker, i int) T) ([]T, error) {
 	block := max(1, min(block, n/(4*max(1, workers))))
 	out := make([]T, n)
 	next := make(chan int)
@@ -53,6 +59,7 @@ feed:
 			err = ctx.Err()
 			break feed
 		case next <- b:
+			tell(min(n, (b+1)*block))
 		}
 	}
 	close(next)

@@ -65,17 +65,22 @@ type sources []string
 func (s *sources) marks(all string) string {
 	out := ""
 	for one := range strings.SplitSeq(all, "; ") {
-		if one == "" {
-			continue
-		}
-		i := slices.Index(*s, one)
-		if i < 0 {
-			i = len(*s)
-			*s = append(*s, one)
-		}
-		out += fmt.Sprintf(" [%d]", i+1)
+		out += s.mark(one)
 	}
 	return out
+}
+
+// mark is the number of one source, nothing for none.
+func (s *sources) mark(one string) string {
+	if one == "" {
+		return ""
+	}
+	i := slices.Index(*s, one)
+	if i < 0 {
+		i = len(*s)
+		*s = append(*s, one)
+	}
+	return fmt.Sprintf(" [%d]", i+1)
 }
 
 // several are units whose plural is not made with an s.

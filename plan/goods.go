@@ -10,6 +10,7 @@ import (
 	"strake/goods"
 	"strake/plane"
 	"strake/room"
+	"strake/schedule"
 	"strake/site"
 	"strake/stock"
 	"strake/tape"
@@ -17,7 +18,16 @@ import (
 )
 
 // Goods is everything to have on site but the boards.
-func (p Plan) Goods() goods.List { return goods.Of(p.GoodsFloor(), p.Job.Goods) }
+func (p Plan) Goods() goods.List { return p.GoodsOn(schedule.Calendar{}) }
+
+// GoodsOn is Goods with the days of rental of a calendar.
+func (p Plan) GoodsOn(c schedule.Calendar) goods.List {
+	f := p.GoodsFloor()
+	if r := c.Rental; r.Needed {
+		f.Rental = goods.Rental{Days: r.Days(), Worked: r.Worked, Span: r.Start() + " to " + r.Return(), Firm: c.Firm()}
+	}
+	return goods.Of(f, p.Job.Goods)
+}
 
 // Currency is what prices of the job are in, "" not told.
 func (p Plan) Currency() string { return cmp.Or(p.Job.Goods.Prices.Currency, p.Job.Boards.Currency) }

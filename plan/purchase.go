@@ -55,8 +55,11 @@ func (p Purchase) Of(l order.Layer) Laying {
 func (p Purchase) Area(l tape.Length) tape.Area { return tape.Area(l) * tape.Area(p.Boards.Face) }
 
 // Effort is how much is simulated: lays by the hand layers, lays by a plan, and by
-// how many workers.
-type Effort struct{ Lays, Planned, Workers int }
+// how many workers. Tell is told how many lays by a plan are given out, nil nobody.
+type Effort struct {
+	Lays, Planned, Workers int
+	Tell                   func(given, of int)
+}
 
 // Usual is the effort of a command.
 var Usual = Effort{Lays: 10_000, Planned: order.PlannedLays}
@@ -202,7 +205,13 @@ func (p Plan) losses(ctx context.Context, b stock.Boards, m order.Model, e Effor
 	if len(p.Job.Boards.Widths) > 0 || floor <= 0 {
 		return nil, nil
 	}
-	out, err := order.Each(ctx, plannedLays(b, e.Planned, floor), e.Workers, func(_, i int) float64 {
+	n := plannedLays(b, e.Planned, floor)
+	tell := func(given int) {
+		if e.Tell != nil {
+			e.Tell(given, n)
+		}
+	}
+	out, err := order.EachTold(ctx, n, e.Workers, tell, func(_, i int) float64 {
 		one := drawn(b, m, floor, p.Job.Seed, i)
 		l, _ := rack.Racked(ctx, rack.Ask{Fields: p.Fields, Boards: one, Limits: p.Job.Limits, Seed: p.Job.Seed + uint64(i), Plain: true, Style: tape.Paper(p.Job.Unit)})
 		return lost(l, b.Pitch(), floor)

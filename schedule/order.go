@@ -52,11 +52,11 @@ func (p planner) clearing() []Step {
 		unsuspect = "the year of the house is not told (subfloor, built): from before 1981 old coverings and adhesive, and from before 1978 paint, are tested by a laboratory before they are touched"
 	}
 	return []Step{
-		when(test, tests > 0, unsuspect),
+		untold(when(test, tests > 0, unsuspect), w.AgeUnknown),
 		{Key: "empty", What: "Empty the room", Parts: []Part{p.each("empty", w.Rooms, "room", "rooms")}},
 		p.off(),
 		when(base, w.Base && w.Walls > 0, "the job has no base"),
-		when(tear, len(tear.Parts) > 0, nothing),
+		untold(when(tear, len(tear.Parts) > 0, nothing), !w.LayersTold),
 		when(Step{Key: "clean", What: "Pull or scrape fixings, sweep, vacuum", Parts: []Part{p.area("clean", "")}}, w.SqFt > 0, "the area is not known"),
 	}
 }
@@ -70,7 +70,7 @@ func (p planner) off() Step {
 	if n := p.w.Doors; len(n) > 0 {
 		s.Parts = append(s.Parts, p.each("doors_off", n, "door", "doors"))
 	}
-	return when(s, len(s.Parts) > 0, "no door leaf or appliance is told under heights")
+	return untold(when(s, len(s.Parts) > 0, "no door leaf or appliance is told under heights"), true)
 }
 
 // subfloor is what is done to what the boards lie on.
@@ -87,7 +87,7 @@ func (p planner) subfloor() []Step {
 	return []Step{
 		{Key: "look", What: "Look at layers and services", Parts: []Part{p.each("look", w.Rooms, "room", "rooms")}},
 		when(Step{Key: "squeaks", What: "Screw down squeaks", Parts: []Part{p.number("screws", w.Screws, "screw", "screws")}}, w.Screws > 0, "no place is told that squeaks"),
-		when(Step{Key: "flatten", What: "Flatten", Parts: []Part{p.number("flatten", w.Flatten, "place", "places")}}, w.Flatten > 0, flat),
+		untold(when(Step{Key: "flatten", What: "Flatten", Parts: []Part{p.number("flatten", w.Flatten, "place", "places")}}, w.Flatten > 0, flat), !w.FlatTold),
 		when(Step{Key: "overlay", What: "Overlay: panels screwed down over the subfloor", Parts: []Part{p.area("panel", " of panel")}}, w.Panel, "no panel is laid over the subfloor"),
 		{Key: "read subfloor", What: "Moisture readings of the subfloor", Parts: []Part{p.number("read", w.ReadUnder, "reading", "readings")}, gate: climate,
 			Note: fmt.Sprintf("After the house was at living climate for %d days or more; %s.", waitDays(p.j.ClimateDays, UsualClimate), under)},
@@ -99,7 +99,7 @@ func (p planner) boards() []Step {
 	w := p.w
 	deliver := Step{Key: "deliver", What: "Deliver and carry in", Parts: []Part{p.part("carry", float64(w.Cartons), count(w.Cartons, "carton", "cartons")+w.CartonsBy)}, gate: delivery,
 		Note: "To where no floor is opened up, off the floor, no more stacked in one place than it carries; cartons opened or cross-stacked with laths between, as the maker says."}
-	deliver = when(deliver, w.Cartons > 0, "cartons are not known")
+	deliver = untold(when(deliver, w.Cartons > 0, "cartons are not known"), true)
 	if w.Here && p.j.Delivery <= p.j.Start {
 		deliver = when(deliver, false, "boards are there: the job tells of some of them")
 	}
@@ -131,7 +131,7 @@ func (p planner) laying() []Step {
 	w := p.w
 	begun := len(p.j.Done) > 0
 	lies := "rows lie already: it was done before them"
-	sheet := when(Step{Key: "sheet", What: "Underlayment", Parts: []Part{p.area("sheet", "")}}, w.Sheet, "no sheet is told under site")
+	sheet := untold(when(Step{Key: "sheet", What: "Underlayment", Parts: []Part{p.area("sheet", "")}}, w.Sheet, "no sheet is told under site"), true)
 	set := Step{Key: "set out", What: "Set out on it; carry the joists up the wall", Parts: []Part{p.each("set_out", w.Rooms, "room", "rooms")}}
 	rack := Step{Key: "rack", What: "Rack: lay dry what can be, all cuts but those measured in place", Parts: []Part{p.dry()},
 		Note: "Before the nailer is rented: cut starter rips and what is not measured in place."}

@@ -11,6 +11,7 @@ type Step struct {
 	What   string
 	Parts  []Part
 	Out    string // why it is left out, "" where it is done
+	Untold bool   // left out because the job does not say whether it is needed
 	Note   string
 	rooms  []string
 	rows   []Row
@@ -107,5 +108,12 @@ func when(s Step, yes bool, out string) Step {
 	if !yes {
 		s.Out, s.Parts = out, nil
 	}
+	return s
+}
+
+// untold is a step that, left out, may be needed all the same for all that the job
+// tells.
+func untold(s Step, yes bool) Step {
+	s.Untold = yes && s.Out != ""
 	return s
 }

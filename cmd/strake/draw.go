@@ -102,7 +102,9 @@ func (c *drawCmd) Run(r rim) error {
 	what := drawings[c.What]
 	p := plan.Rows(j)
 	if what.boards && finding.Worst(p.Findings) != finding.Stop {
-		p = plan.MakeTold(r.ctx, j, rack.Polishing, progress(r.err))
+		told := r.progress()
+		p = plan.MakeTold(r.ctx, j, rack.Polishing, told.racking())
+		told.end()
 	}
 	p.Findings = append(fs, p.Findings...)
 	if what.boards && len(p.Lay.Runs) == 0 || !p.Survey.Converged {

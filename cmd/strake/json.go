@@ -35,6 +35,8 @@ type answer struct {
 	Schedule *jsonSchedule `json:"schedule,omitempty"`
 	Goods    []jsonGoods   `json:"goods,omitempty"`
 	Costs    *jsonCosts    `json:"costs,omitempty"`
+	Quote    *jsonQuote    `json:"quote,omitempty"`
+	Form     *jsonForm     `json:"sheet,omitempty"`
 	Examples []jsonExample `json:"examples,omitempty"`
 	Text     string        `json:"text,omitempty"`
 	Folder   string        `json:"folder,omitempty"`

@@ -24,6 +24,8 @@ type commands struct {
 	Ready    readyCmd    `cmd:"" help:"Say whether the floor may be laid yet: site, air, moisture; go, wait or fix, with the rule and its source."`
 	Order    orderCmd    `cmd:"" help:"Say how many cartons to buy, with the chance of running short beside each number."`
 	Schedule scheduleCmd `cmd:"" help:"Lay the steps of the job over days: hours, waits for readings, rental, what can be walked on each night; as a table and a calendar."`
+	Quote    quoteCmd    `cmd:"" help:"Write a quote for a small installer: scope, hours by rate, materials with markup, what it comes to, conditions, lines to sign."`
+	Handover handoverCmd `cmd:"" help:"Write the sheet for whoever lives with the floor: humidity, gaps of winter, spare boards, where pipes are, care."`
 	Rack     rackCmd     `cmd:"" help:"Propose the next rows from the boards at hand and the rows as laid."`
 	Measure  measureCmd  `cmd:"" help:"Work out what to measure, and print a measuring sheet to fill in."`
 	New      newCmd      `cmd:"" help:"Write a commented first job to fill in."`
@@ -37,6 +39,7 @@ type rim struct {
 	in       io.Reader
 	dir      string  // relative paths start here; empty: the working folder
 	answer   *answer // for another program to read; nil: none is wanted
+	quiet    bool    // nothing but errors is told
 }
 
 const about = `Plan a solid plank floor: from tape readings to rows, boards, cuts and a drawing.
@@ -76,6 +79,7 @@ func run(args []string, r rim) int {
 		if c.JSON || c.Quiet {
 			r.out = io.Discard
 		}
+		r.quiet = c.Quiet
 		if c.JSON {
 			r.answer = &answer{Command: ctx.Selected().Name}
 		}

@@ -4,14 +4,9 @@ import (
 	"bytes"
 	"fmt"
 	"io"
-	"os"
-	"runtime"
-	"time"
 
 	"strake/drawing"
-	"strake/finding"
 	"strake/paper"
-	"strake/plan"
 	"strake/sheet/svg"
 )
 
@@ -36,27 +31,13 @@ func (c *orderCmd) Run(r rim) error {
 	if err != nil {
 		return err
 	}
-	p := plan.Rows(j)
-	p.Findings = append(fs, p.Findings...)
-	if finding.Worst(p.Findings) == finding.Stop || len(p.Fields) == 0 {
-		r.tell(func(a *answer) { a.planned(p) })
-		fmt.Fprint(r.out, paper.Findings(p))
-		return errFindings
+	b, err := buy(r, j, fs)
+	if err != nil {
+		return err
 	}
-	e := plan.Usual
-	e.Workers = runtime.GOMAXPROCS(0)
-	stop := waiting(r.err, "laying the floor over and over; Ctrl-C keeps what was laid till then")
-	ps := p.Purchases(r.ctx, e)
-	full := p
-	if r.ctx.Err() == nil { // fasteners are counted board by board
-		full = plan.MakeWithin(r.ctx, j, 0)
-	}
-	stop()
-	r.tell(func(a *answer) { a.bought(p, ps) })
-	list := full.Goods()
-	list.Lines = append(p.Cartons(ps), list.Lines...)
-	r.tell(func(a *answer) { a.listed(p, list) })
-	text := paper.Order(p, ps) + paper.Goods(full, list)
+	p, ps, list := b.rows, b.boards, b.list
+	r.tell(func(a *answer) { a.bought(p, ps); a.listed(p, list) })
+	text := paper.Order(p, ps) + paper.Goods(b.full, list)
 	fmt.Fprint(r.out, text)
 	if c.Out == "" {
 		return nil
@@ -71,11 +52,11 @@ func (c *orderCmd) Run(r rim) error {
 		{"order.xlsx", func(w io.Writer) error { return paper.Workbook(w, p, ps, list) }},
 		{"order.svg", func(w io.Writer) error { return svg.Write(w, drawing.Risk(p, ps)) }},
 	} {
-		var b bytes.Buffer
-		if err := w.write(&b); err != nil {
+		var data bytes.Buffer
+		if err := w.write(&data); err != nil {
 			return fmt.Errorf("%s: %w", w.name, err)
 		}
-		files = append(files, file{w.name, b.Bytes()})
+		files = append(files, file{w.name, data.Bytes()})
 	}
 	moved, err := writeAll(r.path(c.Out), files)
 	if err != nil {
@@ -84,18 +65,4 @@ func (c *orderCmd) Run(r rim) error {
 	r.tell(func(a *answer) { a.wrote(c.Out, files) })
 	fmt.Fprintf(r.out, "\nWritten to %s: order.txt, order.csv, goods.csv, order.xlsx, order.svg\n%s", c.Out, moved)
 	return nil
-}
-
-// waiting tells a person at a terminal, once and after a while, what takes long;
-// the function that it returns ends that.
-func waiting(w io.Writer, what string) func() {
-	f, ok := w.(*os.File)
-	if !ok {
-		return func() {}
-	}
-	if at, err := f.Stat(); err != nil || at.Mode()&os.ModeCharDevice == 0 {
-		return func() {}
-	}
-	t := time.AfterFunc(firstTold, func() { fmt.Fprintln(w, what) })
-	return func() { t.Stop() }
 }

@@ -61,7 +61,9 @@ func (c *planCmd) Run(r rim) error {
 	if c.Seed != 0 {
 		j.Seed = c.Seed
 	}
-	p := plan.MakeTold(r.ctx, j, rack.Polishing, progress(r.err))
+	told := r.progress()
+	p := plan.MakeTold(r.ctx, j, rack.Polishing, told.racking())
+	told.end()
 	p.Findings = append(fs, p.Findings...)
 	files, err := papers(p)
 	if err != nil {
