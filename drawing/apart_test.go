@@ -10,6 +10,7 @@ import (
 	"testing"
 
 	"strake/finding"
+	"strake/internal/rooms"
 	"strake/internal/sample"
 	"strake/jobfile"
 	"strake/plan"
@@ -132,7 +133,7 @@ func missing(p plan.Plan, floor, snap sheet.Sheet) (out []string, unnamed int) {
 			}
 		}
 	}
-	d := newDraw(p)
+	d := newDraw(p, usual)
 	var corners, walls, rows, lines []string
 	for _, r := range p.Floor.Rooms {
 		corners = append(corners, r.Names...)
@@ -248,8 +249,7 @@ func TestNothingOverlapsInRandomRooms(t *testing.T) {
 		n = 25
 	}
 	for i := range n {
-		m := roomMaker{rand.New(rand.NewPCG(uint64(i), 17))}
-		ok, r, u := hold(t, fmt.Sprintf("random room %d", i), []byte(m.job()), i%4 == 0, i%2 == 1)
+		ok, r, u := hold(t, fmt.Sprintf("random room %d", i), []byte(rooms.Job(rand.New(rand.NewPCG(uint64(i), 17)))), i%4 == 0, i%2 == 1)
 		if rows, unnamed = rows+r, unnamed+u; ok {
 			drawn++
 		}

@@ -25,13 +25,27 @@ func Choices(c plan.Choices) sheet.Sheet {
 	s := sheet.Sheet{Title: c.Job.Name + ", ways to lay the rows", W: choiceW, H: choiceH}
 	name := sheet.Text{Text: c.Job.Name + ": ways to lay the rows", At: sheet.Pt{X: choiceEdge, Y: choiceEdge + 6}, Size: 7, Bold: true, Ink: sheet.Black}
 	name.Size = min(name.Size, name.Size*(choiceW-2*choiceEdge)/name.Width())
-	s.Put(name,
-		sheet.Text{Text: "Seen from above, all turned alike. Grey rows are ripped; the heavy line is the front of the first long row, a dashed one a spline.", At: sheet.Pt{X: choiceEdge, Y: choiceEdge + 13}, Size: 3.5, Ink: sheet.Black})
+	s.Put(name, sheet.Text{Text: ChoicesKey, At: sheet.Pt{X: choiceEdge, Y: choiceEdge + 13}, Size: 3.5, Ink: sheet.Black})
+	choices(&s, c, box{sheet.Pt{X: choiceEdge, Y: choiceEdge + 20}, sheet.Pt{X: choiceW - choiceEdge, Y: choiceH - choiceEdge}}, choiceCols)
+	return s
+}
+
+// ChoicesKey says how the drawing of the choices is read.
+const ChoicesKey = "Seen from above, all turned alike. Grey rows are ripped; the heavy line is the front of the first long row, a dashed one a spline."
+
+// ChoicesIn are the ways to lay the rows drawn into w by h mm, in so many columns.
+func ChoicesIn(c plan.Choices, w, h float64, cols int) []sheet.Item {
+	var s sheet.Sheet
+	choices(&s, c, box{sheet.Pt{}, sheet.Pt{X: w, Y: h}}, cols)
+	return s.Items
+}
+
+func choices(s *sheet.Sheet, c plan.Choices, b box, cols int) {
 	say := words.In(c.Job.Unit)
-	w := (choiceW - 2*choiceEdge) / choiceCols
-	h := (choiceH - 2*choiceEdge - 20) / 2
+	rows := max(2, (len(c.Candidates)+cols-1)/cols)
+	w, h := b.w()/float64(cols), b.h()/float64(rows)
 	for i, k := range c.Candidates {
-		x, y := choiceEdge+float64(i%choiceCols)*w, choiceEdge+20+float64(i/choiceCols)*h
+		x, y := b.a.X+float64(i%cols)*w, b.a.Y+float64(i/cols)*h
 		foot := y + h
 		write := func(text string, size float64, bold bool) {
 			wide := w - 8
@@ -48,9 +62,8 @@ func Choices(c plan.Choices) sheet.Sheet {
 			write(string(k.Variant), 3.4, true)
 		}
 		write(ripNote(k.Score, say)+"; "+joistNote(k.Score.Joists), 3, false)
-		choice(&s, k, c.Candidates[0].Layout.Dir, x, y+2, w-8, foot-y-6)
+		choice(s, k, c.Candidates[0].Layout.Dir, x, y+2, w-8, foot-y-6)
 	}
-	return s
 }
 
 // ripNote is the narrowest rip of a candidate, with where it lies.

@@ -10,18 +10,21 @@ import (
 // Floor draws the floor plan of p: the room to scale with its dimensions,
 // every row and board, what the edges meet, and how to read it. Stages that
 // could not be made are left out of it; the sheet says so.
-func Floor(p plan.Plan) sheet.Sheet {
-	s, all := floorPlan(p, false)
+func Floor(p plan.Plan) sheet.Sheet { return floorOn(p, usual) }
+
+// floorOn draws the floor plan on paper chosen by choose.
+func floorOn(p plan.Plan, choose sizing) sheet.Sheet {
+	s, all := floorPlan(p, choose, false)
 	if !all {
-		s, _ = floorPlan(p, true)
+		s, _ = floorPlan(p, choose, true)
 	}
 	return s
 }
 
 // floorPlan is the floor plan, and whether each corner found room for its letter:
 // where the numbers of rows leave none, corners are named first.
-func floorPlan(p plan.Plan, cornersFirst bool) (s sheet.Sheet, named bool) {
-	d := newDraw(p)
+func floorPlan(p plan.Plan, choose sizing, cornersFirst bool) (s sheet.Sheet, named bool) {
+	d := newDraw(p, choose)
 	if d.empty() {
 		d.nothing()
 		return d.sheet(), true
@@ -61,10 +64,11 @@ type draw struct {
 	bare   [][]sheet.Pt // the floor to its edges
 	keys   []key        // the floor's edges as listed at the side
 	runs   map[int]lay.Run
+	doubt  func(words.RoomWall) string // under a wall's length, instead of how boards meet it; nil: the latter
 }
 
-func newDraw(p plan.Plan) *draw {
-	d := &draw{view: newView(p), p: p, say: words.In(p.Job.Unit)}
+func newDraw(p plan.Plan, choose sizing) *draw {
+	d := &draw{view: newView(p, choose), p: p, say: words.In(p.Job.Unit)}
 	for _, r := range p.Aligned.Bare {
 		d.bare = append(d.bare, d.ring(r))
 	}
@@ -102,6 +106,9 @@ func (d *draw) sheet() sheet.Sheet {
 
 // frame draws the line round the sheet.
 func (d *draw) frame() {
+	if d.page.panel == 0 {
+		return
+	}
 	m := margin / 2
 	d.lines = append(d.lines, sheet.Polygon{Pen: sheet.Pen{Width: 0.5, Ink: sheet.Black}, Rings: [][]sheet.Pt{{
 		{X: m, Y: m}, {X: d.page.w - m, Y: m}, {X: d.page.w - m, Y: d.page.h - m}, {X: m, Y: d.page.h - m}}}})

@@ -82,7 +82,7 @@ func readPath(t *testing.T, d string) []sheet.Pt {
 // corners in the same places, turned over about a level line, and the areas.
 func TestPiecesReadBack(t *testing.T) {
 	for name, p := range map[string]plan.Plan{"rectangle": sample.Rectangle(), "hearth": sample.Hearth()} {
-		v := newView(p)
+		v := newView(p, usual)
 		got := readPieces(t, drawn(t, p))
 		if len(got) != len(p.Lay.Pieces) || len(got) == 0 {
 			t.Fatalf("%s: %d pieces drawn, %d laid", name, len(got), len(p.Lay.Pieces))

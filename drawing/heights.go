@@ -12,8 +12,10 @@ import (
 
 // Heights draws what makes the subfloor flat over the room, to chalk from: at
 // each mark of the grid how much is built up or taken off.
-func Heights(p plan.Plan) sheet.Sheet {
-	d := newDraw(p)
+func Heights(p plan.Plan) sheet.Sheet { return heightsOn(p, usual) }
+
+func heightsOn(p plan.Plan, choose sizing) sheet.Sheet {
+	d := newDraw(p, choose)
 	if d.empty() {
 		d.nothing()
 		return d.sheet()
@@ -90,6 +92,9 @@ func changed(l tape.Length, u tape.Unit) string {
 func (d *draw) heightsColumn(flat bool) {
 	d.drawScaleBar()
 	d.drawTop()
+	if d.page.panel == 0 {
+		return
+	}
 	s := &side{d: d, x: d.area.b.X + 4, w: panel - 6, y: margin + 1, foot: d.page.h - margin - 6}
 	s.para(d.p.Job.Name, title, 0)
 	s.para("What makes the subfloor flat", middling, 0)

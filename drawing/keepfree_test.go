@@ -49,7 +49,7 @@ func TestKeepFreeIsDrawn(t *testing.T) {
 		if len(ring) == 0 {
 			continue
 		}
-		one := newDraw(p).scale.one
+		one := newDraw(p, usual).scale.one
 		for i, want := range []float64{6 * 25.4 / one, 22 * 25.4 / one} {
 			if got := length(ring[i+1].Sub(ring[i])); got < want-0.01 || got > want+0.01 {
 				t.Errorf("%s: side %d is %.2f mm, want %.2f", name, i, got, want)

@@ -13,8 +13,10 @@ import (
 
 // Lines draws the lines to snap in the rooms: each from mark to mark, with what
 // is taped at both ends and the diagonal that checks it.
-func Lines(p plan.Plan) sheet.Sheet {
-	d := newDraw(p)
+func Lines(p plan.Plan) sheet.Sheet { return linesOn(p, usual) }
+
+func linesOn(p plan.Plan, choose sizing) sheet.Sheet {
+	d := newDraw(p, choose)
 	if d.empty() {
 		d.nothing()
 		return d.sheet()
@@ -187,6 +189,9 @@ func (d *draw) tapedFrom(lines []setout.Line) {
 func (d *draw) linesColumn() {
 	d.drawScaleBar()
 	d.drawTop()
+	if d.page.panel == 0 {
+		return
+	}
 	s := &side{d: d, x: d.area.b.X + 4, w: panel - 6, y: margin + 1, foot: d.page.h - margin - 6}
 	s.para(d.p.Job.Name, title, 0)
 	s.para("Lines to snap", middling, 0)

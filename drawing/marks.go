@@ -38,7 +38,7 @@ func (d *draw) drawScaleBar() {
 	for i := 0; i <= n; i++ {
 		d.put(sheet.Text{Text: name(i), At: sheet.Pt{X: a.X + float64(wide*float64(i)), Y: a.Y - 2.4}, Size: small, Anchor: sheet.Middle})
 	}
-	d.put(sheet.Text{Text: "Scale " + d.scale.String() + " on " + d.page.name, Size: small,
+	d.put(sheet.Text{Text: d.scaleText(), Size: small,
 		At: sheet.Pt{X: a.X + float64(wide*float64(n)) + 12, Y: a.Y}})
 }
 
@@ -92,4 +92,12 @@ func (d *draw) drawTongues() {
 		sheet.Polygon{Rings: [][]sheet.Pt{{tip, neck.Add(wing), neck.Sub(wing)}}, Fill: sheet.Black})
 	d.labels.reserve(box{sheet.Pt{X: x - 2, Y: y - 30}, sheet.Pt{X: x + 2, Y: y + 30}}.corners())
 	d.put(sheet.Text{Text: "laid this way, side tongues ahead", Size: small, Anchor: sheet.Middle, Turn: -90, At: sheet.Pt{X: x + 5, Y: y}})
+}
+
+// scaleText is the scale, with the paper that it holds on where there is one.
+func (d *draw) scaleText() string {
+	if d.page.name == "" {
+		return "Scale " + d.scale.String()
+	}
+	return "Scale " + d.scale.String() + " on " + d.page.name
 }

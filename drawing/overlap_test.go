@@ -71,7 +71,7 @@ func TestTextsApartSees(t *testing.T) {
 // Every row is numbered, every wall has its length and every corner its letter.
 func TestNothingNeededIsMissing(t *testing.T) {
 	for name, p := range map[string]plan.Plan{"rectangle": sample.Rectangle(), "hearth": sample.Hearth(), "short": sample.ShortOfBoards(), "rooms": sample.TwoRooms(), "narrow": sample.Sized(1, 2*tape.Inch)} {
-		d := newDraw(p)
+		d := newDraw(p, usual)
 		have := map[string]int{}
 		for _, x := range texts(Floor(p)) {
 			have[x.Text]++

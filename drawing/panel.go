@@ -19,6 +19,9 @@ func (d *draw) drawPanel() {
 	d.drawScaleBar()
 	d.drawTop()
 	d.drawTongues()
+	if d.page.panel == 0 {
+		return
+	}
 	s := &side{d: d, x: d.area.b.X + 4, w: panel - 6, y: margin + 1, foot: d.page.h - margin - 6}
 	s.titleBlock()
 	s.boards()

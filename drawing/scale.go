@@ -29,13 +29,14 @@ func (s scale) String() string {
 
 // paper is a size of sheet, landscape.
 type paper struct {
-	name string
-	w, h float64 // mm
+	name  string
+	w, h  float64 // mm
+	panel float64 // of it, the column of writing at the right; 0 there is none
 }
 
 var (
-	inchPaper   = []paper{{"17 x 11 in paper", 431.8, 279.4}, {"22 x 17 in paper", 558.8, 431.8}, {"34 x 22 in paper", 863.6, 558.8}}
-	metricPaper = []paper{{"A3 paper", 420, 297}, {"A2 paper", 594, 420}, {"A1 paper", 841, 594}}
+	inchPaper   = []paper{{"17 x 11 in paper", 431.8, 279.4, panel}, {"22 x 17 in paper", 558.8, 431.8, panel}, {"34 x 22 in paper", 863.6, 558.8, panel}}
+	metricPaper = []paper{{"A3 paper", 420, 297, panel}, {"A2 paper", 594, 420, panel}, {"A1 paper", 841, 594, panel}}
 )
 
 // readable is how high a row must be on paper for its boards to be numbered, mm.
@@ -48,9 +49,9 @@ const readable = 2.9
 //  2. Else the smallest on which it comes at 1:50 or larger.
 //  3. Else the largest, at the scale that fits.
 func fit(u tape.Unit, w, h, row float64) (paper, scale) {
-	papers, scales, least := metricPaper, metricScales, 50.0
+	papers, scales, least := metricPaper, scalesOf(u), 50.0
 	if u.Imperial() {
-		papers, scales, least = inchPaper, inchScales, 48
+		papers, least = inchPaper, 48
 	}
 	for _, high := range []float64{readable, 0} {
 		for _, p := range papers {

@@ -57,7 +57,7 @@ func TestTopOfTheSheet(t *testing.T) {
 	if !has(p, "Seen from above. Wall C-D is at the top of the sheet.") {
 		t.Error("the rows lie along A-B with the room to their left: C-D is on top")
 	}
-	v := newView(p)
+	v := newView(p, usual)
 	if a, c := v.at(plane.P(0, 0)), v.at(plane.P(0, tape.Metre)); c.Y >= a.Y || c.X != a.X {
 		t.Errorf("Y must run up the sheet: %v, %v", a, c)
 	}
@@ -121,7 +121,7 @@ func TestEdgesAreNamed(t *testing.T) {
 // The arrow points where the tongues face.
 func TestTongueArrow(t *testing.T) {
 	tip := func(p plan.Plan) sheet.Pt {
-		d := newDraw(p)
+		d := newDraw(p, usual)
 		d.drawTongues()
 		return d.lines[1].(sheet.Polygon).Rings[0][0]
 	}
@@ -145,7 +145,7 @@ func TestSameBytes(t *testing.T) {
 // any other.
 func TestCornerLetters(t *testing.T) {
 	p := sample.TwoRooms()
-	d := newDraw(p)
+	d := newDraw(p, usual)
 	var all []sheet.Pt
 	for _, r := range p.Floor.Rooms {
 		all = append(all, d.ring(toRow(p, r.Corners))...)

@@ -52,7 +52,7 @@ func (b box) corners() []sheet.Pt {
 
 // area is where the floor is drawn, the panel beside it.
 func (p paper) area() box {
-	return box{sheet.Pt{X: margin, Y: margin}, sheet.Pt{X: p.w - margin - panel, Y: p.h - margin}}
+	return box{sheet.Pt{X: margin, Y: margin}, sheet.Pt{X: p.w - margin - p.panel, Y: p.h - margin}}
 }
 
 // view is how the row frame lies on the page.
@@ -67,11 +67,11 @@ type view struct {
 }
 
 // newView fits the walls and the floor of p on a sheet.
-func newView(p plan.Plan) view {
+func newView(p plan.Plan, choose sizing) view {
 	lo, hi := extent(p)
 	w, h := (hi.X - lo.X).Millimetres(), (hi.Y - lo.Y).Millimetres()
 	v := view{main: p.Aligned.Dir}
-	v.page, v.scale = fit(p.Job.Unit, w, h, p.Job.Boards.NarrowestPitch().Millimetres())
+	v.page, v.scale = choose(p.Job.Unit, w, h, p.Job.Boards.NarrowestPitch().Millimetres())
 	v.area = v.page.area()
 	free := v.area.less(around)
 	left := free.a.X + (free.w()-v.on(hi.X-lo.X))/2

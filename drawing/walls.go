@@ -118,7 +118,7 @@ var levels = []float64{9, 12, 15, 18, 21, 24, 27, 30, 33}
 func (d *draw) dimensionWall(w words.RoomWall) {
 	a, b := d.at(w.From), d.at(w.To)
 	long := w.Name + "  " + d.say.Of(span(w.From, w.To))
-	gap := d.gapAt(w.Name)
+	gap := d.under(w)
 	for _, off := range levels {
 		if d.dimensionAt(a, b, off, long, gap) {
 			return
@@ -130,6 +130,15 @@ func (d *draw) dimensionWall(w words.RoomWall) {
 		}
 	}
 	d.dimensionInside(a, b, long)
+}
+
+// under is what stands under a wall's length: how boards meet it, or in a drawing of
+// what was measured the doubt of the length.
+func (d *draw) under(w words.RoomWall) string {
+	if d.doubt != nil {
+		return d.doubt(w)
+	}
+	return d.gapAt(w.Name)
 }
 
 // gapAt is how boards meet a wall, the first way where there are more.

@@ -7,14 +7,14 @@ import (
 	"strake/plan"
 )
 
-// decide is said above the cautions.
-const decide = "What applies where you live is decided by local code and a licensed professional, then by the makers' instructions; this is a reminder and no more. What has to be cleared before the work is begun: strake ready."
+// Decide is said above the cautions.
+const Decide = "What applies where you live is decided by local code and a licensed professional, then by the makers' instructions; this is a reminder and no more. What has to be cleared before the work is begun: strake ready."
 
 // Cautions writes cautions.txt: what to mind with each task of the job.
 func Cautions(w io.Writer, p plan.Plan) error {
 	var b strings.Builder
 	b.WriteString(head(p.Job.Name, "what to mind, task by task", false))
-	wrap(&b, decide, "", "")
+	wrap(&b, Decide, "", "")
 	task := ""
 	for _, c := range p.Cautions() {
 		if c.Task != task {

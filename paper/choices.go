@@ -23,7 +23,7 @@ func Choices(w io.Writer, c plan.Choices) error {
 			title += " (this is what strake plan lays)"
 		}
 		b.WriteString(title + "\n")
-		for _, l := range choiceLines(k, say, c.Job.Unit) {
+		for _, l := range ChoiceLines(k, say, c.Job.Unit) {
 			wrap(&b, l, "    - ", "      ")
 		}
 		b.WriteString("\n")
@@ -36,8 +36,8 @@ func Choices(w io.Writer, c plan.Choices) error {
 	return err
 }
 
-// choiceLines say what a candidate means.
-func choiceLines(k row.Candidate, say words.Lengths, u tape.Unit) []string {
+// ChoiceLines say what a candidate means.
+func ChoiceLines(k row.Candidate, say words.Lengths, u tape.Unit) []string {
 	s := k.Score
 	style := tape.Paper(u)
 	out := []string{fmt.Sprintf("%d rows, %d runs; %s across the boards", s.Rows, s.Runs, style.Of(s.AcrossWidth))}

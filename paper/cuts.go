@@ -13,7 +13,7 @@ import (
 // Kind is a kind of cut, as a saw is set up for it.
 type Kind string
 
-// The kinds of cut, in the order they are listed.
+// The Kinds of cut, in the order they are listed.
 const (
 	Crosscut  Kind = "crosscut"
 	Rip       Kind = "rip"
@@ -22,7 +22,7 @@ const (
 	TongueOff Kind = "tongue off"
 )
 
-var kinds = []Kind{Crosscut, Rip, Mitre, NotchCut, TongueOff}
+var Kinds = []Kind{Crosscut, Rip, Mitre, NotchCut, TongueOff}
 
 // Cut is a line of the cut list.
 type Cut struct {
@@ -46,7 +46,7 @@ func CutList(p plan.Plan) []Cut {
 		}
 	}
 	slices.SortStableFunc(out, func(a, b Cut) int {
-		if c := cmp.Compare(slices.Index(kinds, a.Kind), slices.Index(kinds, b.Kind)); c != 0 || a.Kind != Rip {
+		if c := cmp.Compare(slices.Index(Kinds, a.Kind), slices.Index(Kinds, b.Kind)); c != 0 || a.Kind != Rip {
 			return c
 		}
 		return cmp.Or(cmp.Compare(b.Piece.SawRip[0], a.Piece.SawRip[0]), cmp.Compare(b.Piece.SawRip[1], a.Piece.SawRip[1]))

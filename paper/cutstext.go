@@ -9,7 +9,7 @@ import (
 	"strake/words"
 )
 
-var kindTitles = map[Kind]string{
+var KindTitles = map[Kind]string{
 	Crosscut: "Crosscuts, square", Rip: "Rips, by what the saw is set to", Mitre: "Mitres", NotchCut: "Notches and cut-outs",
 	TongueOff: "Tongues taken off (not measured; counted apart)",
 }
@@ -21,7 +21,7 @@ func CutsText(w io.Writer, p plan.Plan) error {
 	b.WriteString(head(p.Job.Name, "cut list", p.Lay.Example))
 	wrap(&b, fmt.Sprintf("%d measured crosscuts and mitres, %d pieces ripped, %d notches, %d tongues taken off. Kerf %s.",
 		n.Crosscuts, n.Rips, n.Notches, n.TonguesOff, say.Rip(p.Lay.Kerf)), "", "")
-	for _, k := range kinds {
+	for _, k := range Kinds {
 		cutGroup(&b, k, cuts, say)
 	}
 	_, err := io.WriteString(w, b.String())
@@ -29,7 +29,7 @@ func CutsText(w io.Writer, p plan.Plan) error {
 }
 
 func cutGroup(b *strings.Builder, k Kind, cuts []Cut, say words.Lengths) {
-	title := "\n" + kindTitles[k] + "\n"
+	title := "\n" + KindTitles[k] + "\n"
 	for _, c := range cuts {
 		if c.Kind != k || c.Same {
 			continue
@@ -43,12 +43,12 @@ func cutGroup(b *strings.Builder, k Kind, cuts []Cut, say words.Lengths) {
 func cutText(b *strings.Builder, c Cut, say words.Lengths) {
 	pc := c.Piece
 	first := fmt.Sprintf("  [ ] %-11s board %-4s row %-4s piece %-2d ", say.Of(pc.Cuts.Long()), pc.Board, pc.Row, pc.No)
-	wrap(b, strings.Join(cutWords(c, say), ", "), first, strings.Repeat(" ", len([]rune(first))))
+	wrap(b, strings.Join(CutWords(c, say), ", "), first, strings.Repeat(" ", len([]rune(first))))
 }
 
-// cutWords is what to know of a cut: what is cut, what stays, and what its
+// CutWords is what to know of a cut: what is cut, what stays, and what its
 // other side makes.
-func cutWords(c Cut, say words.Lengths) []string {
+func CutWords(c Cut, say words.Lengths) []string {
 	out := []string{what(c, say) + ofFace(c.Piece.Face, say)}
 	if c.Kind != Crosscut && c.Kind != Mitre {
 		return out

@@ -45,7 +45,7 @@ func Goods(p plan.Plan, l goods.List) string {
 func goodsLine(b *strings.Builder, x goods.Line, from *sources) {
 	s := x.What
 	if x.Count > 0 {
-		s = howMany(x.Count, x.Unit) + ": " + x.What
+		s = HowMany(x.Count, x.Unit) + ": " + x.What
 	}
 	if x.From != "" {
 		s += " (" + x.From + ")"
@@ -86,7 +86,7 @@ func (s *sources) mark(one string) string {
 // several are units whose plural is not made with an s.
 var several = map[string]string{"box": "boxes"}
 
-func howMany(n int, unit string) string {
+func HowMany(n int, unit string) string {
 	if n == 1 {
 		return "1 " + unit
 	}

@@ -52,7 +52,7 @@ func lineText(b *strings.Builder, l setout.Line, say words.Lengths) {
 		if i > 0 {
 			box = strings.Repeat(" ", len(box))
 		}
-		wrap(b, markText(m, say), box, strings.Repeat(" ", len(box)+4))
+		wrap(b, MarkText(m, say), box, strings.Repeat(" ", len(box)+4))
 	}
 	indent := strings.Repeat(" ", 20)
 	for _, s := range l.Sets {
@@ -64,8 +64,8 @@ func lineText(b *strings.Builder, l setout.Line, say words.Lengths) {
 	}
 }
 
-// markText is where a mark lies and how it is checked.
-func markText(m setout.Mark, say words.Lengths) string {
+// MarkText is where a mark lies and how it is checked.
+func MarkText(m setout.Mark, say words.Lengths) string {
 	s := fmt.Sprintf("%s from %s, %s", say.Rip(m.At), m.From.Name, m.On)
 	if m.Check.Name != "" {
 		s += fmt.Sprintf("; check %s from %s", say.Of(m.CheckAt), m.Check.Name)
@@ -81,12 +81,12 @@ func doorText(b *strings.Builder, p plan.Plan, say words.Lengths) {
 	}
 	b.WriteString("\nThrough the doorways\n")
 	for _, l := range ls {
-		wrap(b, "[ ] "+doorLineText(l, say), "  ", "      ")
+		wrap(b, "[ ] "+DoorLineText(l, say), "  ", "      ")
 	}
 }
 
-// doorLineText is how a row goes through a doorway, or past it.
-func doorLineText(l setout.DoorLine, say words.Lengths) string {
+// DoorLineText is how a row goes through a doorway, or past it.
+func DoorLineText(l setout.DoorLine, say words.Lengths) string {
 	s := fmt.Sprintf("%s: the front of row %d ", l.Doorway, l.Row)
 	if l.Along {
 		deep := func(d tape.Length) string {

@@ -288,7 +288,7 @@ func TestTooSmallToCut(t *testing.T) {
 	pc.Outline = plane.Ring{{X: 30 * in, Y: 0}, {X: 70 * in, Y: 0}, {X: 70*in + in/100, Y: w}, {X: 40 * in, Y: w}, {X: 40 * in, Y: w - in/100}, {X: 30 * in, Y: w - in/100}}
 	pc.Off = []plane.Span{{From: 31 * in, To: 31*in + in/100}}
 	piece := Rows(p)[0].Pieces[1]
-	if got := work(piece, words.In(tape.UnitInch)); !slices.Equal(got, []string{"crosscut the right end"}) {
+	if got := Work(piece, words.In(tape.UnitInch)); !slices.Equal(got, []string{"crosscut the right end"}) {
 		t.Errorf("got %q", got)
 	}
 	if n := Count(p); n.Mitres != 0 || n.Notches != 0 || n.TonguesOff != 1 {

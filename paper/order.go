@@ -37,6 +37,39 @@ func Order(p plan.Plan, ps []plan.Purchase) string {
 	return b.String()
 }
 
+// Bought is what is said of boards of one width that have to be bought.
+type Bought struct {
+	Advice  []string
+	Unknown bool // nothing can be said
+	Layers  []order.Layer
+	Chances [][]string // a line for each number of cartons: how many, then for each layer the chance of running short and what is left, then what it is
+	Reorder string
+	Stands  []string // figures that the answer stands on, with their sources
+}
+
+// BoughtOf says it.
+func BoughtOf(p plan.Plan, x plan.Purchase) Bought {
+	if x.Unknown {
+		return Bought{Unknown: true}
+	}
+	o := orderText{nil, p, x, words.In(p.Job.Unit)}
+	out := Bought{Advice: o.advised(), Reorder: o.reorder(), Stands: o.stands()}
+	for _, l := range x.Layers {
+		out.Layers = append(out.Layers, l.Layer)
+	}
+	if x.Carton == 0 {
+		return out
+	}
+	for c := x.Fewest; c <= o.last(); c++ {
+		line := []string{strconv.Itoa(c)}
+		for _, l := range x.Layers {
+			line = append(line, o.cell(l, c))
+		}
+		out.Chances = append(out.Chances, append(line, strings.TrimPrefix(o.mark(c), "  <- ")))
+	}
+	return out
+}
+
 type orderText struct {
 	b   *strings.Builder
 	p   plan.Plan
@@ -78,25 +111,33 @@ func (o orderText) area(l tape.Length) string { return o.printed(o.x.Area(l)) }
 
 // advice is the answer.
 func (o orderText) advice() {
+	first := "\n"
+	for _, s := range o.advised() {
+		wrap(o.b, s, first, "")
+		first = ""
+	}
+}
+
+// advised is the answer, a sentence or two each.
+func (o orderText) advised() []string {
 	w := o.x.Wants
 	l := o.x.Of(w.Layer)
 	switch {
 	case o.x.Carton == 0:
-		return
+		return nil
 	case l.Advised == 0:
-		wrap(o.b, fmt.Sprintf("No number of cartons that was tried runs short as seldom as %s: see below.", chance(w.Risk)), "\n", "")
-		return
+		return []string{fmt.Sprintf("No number of cartons that was tried runs short as seldom as %s: see below.", chance(w.Risk))}
 	}
 	keep := ""
 	if w.Spares > 0 {
 		keep = fmt.Sprintf(", and %d to keep for repairs: %d", w.Spares, o.x.Advised)
 	}
-	wrap(o.b, fmt.Sprintf("Buy %s%s. By %s they run short in at most %s of lays. The rule of ten per cent over the floor says %d.",
-		cartons(l.Advised), keep, layers[w.Layer], chance(w.Risk), o.x.Ten), "\n", "")
+	out := []string{fmt.Sprintf("Buy %s%s. By %s they run short in at most %s of lays. The rule of ten per cent over the floor says %d.",
+		cartons(l.Advised), keep, layers[w.Layer], chance(w.Risk), o.x.Ten)}
 	if o.p.Job.Boards.Carton.Price > 0 {
-		wrap(o.b, fmt.Sprintf("At %.2f a carton that is %s; the rule of ten per cent comes to %s.", o.p.Job.Boards.Carton.Price, o.money(o.x.Advised), o.money(o.x.Ten)), "", "")
+		out = append(out, fmt.Sprintf("At %.2f a carton that is %s; the rule of ten per cent comes to %s.", o.p.Job.Boards.Carton.Price, o.money(o.x.Advised), o.money(o.x.Ten)))
 	}
-	wrap(o.b, "Buy all of them from one lot. A carton fewer that has to be bought later may be of another lot, another shade, or no longer made.", "", "")
+	return append(out, "Buy all of them from one lot. A carton fewer that has to be bought later may be of another lot, another shade, or no longer made.")
 }
 
 func cartons(n int) string {
@@ -203,19 +244,20 @@ func (o orderText) sum(x float64) string {
 }
 
 // deadline says by which row a further carton has to be ordered.
-func (o orderText) deadline() {
+func (o orderText) deadline() { wrap(o.b, o.reorder(), "\n", "") }
+
+func (o orderText) reorder() string {
 	r, ok := o.p.Reorder()
 	if !ok {
-		return
+		return ""
 	}
 	s := fmt.Sprintf("A further carton takes %d days from order to delivery; at %.3g rows a day [%s]", o.x.Wants.Lead, r.ADay, r.Source)
 	if r.Row < 1 {
-		wrap(o.b, fmt.Sprintf("%s the %d rows are laid sooner than that: what is missing stops the work. Count the boards over before the first row, and order then.", s, r.Rows), "\n", "")
-		return
+		return fmt.Sprintf("%s the %d rows are laid sooner than that: what is missing stops the work. Count the boards over before the first row, and order then.", s, r.Rows)
 	}
 	left := o.x.Model.Floor() * tape.Length(r.Rows-r.Row) / tape.Length(r.Rows)
-	wrap(o.b, fmt.Sprintf("%s order it before row %d of %d: when that is laid, count the boards that are left. The rows still open take about %s of board and what cutting and culls take; with less in hand, order at once, of the same lot.",
-		s, r.Row, r.Rows, o.long(left)), "\n", "")
+	return fmt.Sprintf("%s order it before row %d of %d: when that is laid, count the boards that are left. The rows still open take about %s of board and what cutting and culls take; with less in hand, order at once, of the same lot.",
+		s, r.Row, r.Rows, o.long(left))
 }
 
 // last is the last number of cartons that is worth a line.
@@ -264,16 +306,23 @@ func (o orderText) mark(c int) string {
 
 // terms are the figures that the answer stands on.
 func (o orderText) terms() {
+	o.b.WriteString("\nWhat this stands on\n")
+	for _, s := range o.stands() {
+		wrap(o.b, s, "  - ", "    ")
+	}
+}
+
+// stands are the figures that the answer stands on, each with its source.
+func (o orderText) stands() []string {
 	w := o.x.Wants
 	m := o.x.Model
-	o.b.WriteString("\nWhat this stands on\n")
 	given := func(told bool, source string) string {
 		if told {
 			return "job file"
 		}
 		return source
 	}
-	for _, s := range []string{
+	return []string{
 		fmt.Sprintf("%.3g %% of the boards are culls, on average over lots [%s]", 100*w.Culls, given(w.CullsTold, order.SrcCulls)),
 		fmt.Sprintf("lots differ in that by %.3g %% of it [%s]", 100*w.Varies, given(w.VariesTold, order.SrcVaries)),
 		o.seen(),
@@ -281,8 +330,6 @@ func (o orderText) terms() {
 		fmt.Sprintf("a board is %s long on average%s", o.say.Of(m.Lengths.Mean()), o.lengths()),
 		o.measure(),
 		"good parts of culls begin rows, by a careful layer and by a plan; boards left in hand are not counted as needed",
-	} {
-		wrap(o.b, s, "  - ", "    ")
 	}
 }
 

@@ -12,34 +12,34 @@ import (
 	"strake/tape"
 )
 
-// reading is one line of the table of readings.
-type reading struct {
+// Reading is one line of the table of readings.
+type Reading struct {
 	survey.Verdict
-	name  string
-	value tape.Length
-	mark  string // "suspect", "unchecked", ""
+	Name  string
+	Value tape.Length
+	Mark  string // "suspect", "unchecked", ""
 	rank  int    // suspects below 0, the likeliest least; 0 unchecked, 1 the others
 }
 
-// readingTable is every reading that was used, flagged ones first: suspects by
+// ReadingTable is every reading that was used, flagged ones first: suspects by
 // how likely, then the unchecked ones, then the others as they were written.
-func readingTable(p plan.Plan) ([]reading, survey.Report) {
+func ReadingTable(p plan.Plan) ([]Reading, survey.Report) {
 	rep := p.Survey.Report(p.Job.Readings)
-	out := make([]reading, len(rep.Verdicts))
+	out := make([]Reading, len(rep.Verdicts))
 	for i, v := range rep.Verdicts {
 		r := p.Job.Readings[v.Reading]
-		out[i] = reading{Verdict: v, name: r.Name(), value: r.Value, rank: 1}
+		out[i] = Reading{Verdict: v, Name: r.Name(), Value: r.Value, rank: 1}
 		switch {
 		case v.Suspect && rep.Wrong:
-			out[i].mark = "suspect"
+			out[i].Mark = "suspect"
 		case !v.Checked:
-			out[i].mark, out[i].rank = "unchecked", 0
+			out[i].Mark, out[i].rank = "unchecked", 0
 		}
 	}
 	for i, k := range rep.Suspects {
 		out[k].rank = i - len(rep.Suspects)
 	}
-	slices.SortStableFunc(out, func(a, b reading) int { return a.rank - b.rank })
+	slices.SortStableFunc(out, func(a, b Reading) int { return a.rank - b.rank })
 	return out, rep
 }
 
@@ -49,11 +49,11 @@ func readingTable(p plan.Plan) ([]reading, survey.Report) {
 func Readings(w io.Writer, p plan.Plan) error {
 	var b strings.Builder
 	b.WriteString(head(p.Job.Name, "readings", false))
-	rows, rep := readingTable(p)
+	rows, rep := ReadingTable(p)
 	style := tape.Paper(p.Job.Unit)
 	tableText(&b, rows, style)
 	b.WriteString("\n")
-	wrap(&b, verdictInWords(rep), "", "")
+	wrap(&b, ReadingsVerdict(rep), "", "")
 	doText(&b, p, rep, style)
 	squareText(&b, p)
 	parallelText(&b, p)
@@ -61,10 +61,10 @@ func Readings(w io.Writer, p plan.Plan) error {
 	return err
 }
 
-func tableText(b *strings.Builder, rows []reading, style tape.Style) {
+func tableText(b *strings.Builder, rows []Reading, style tape.Style) {
 	wide := len("reading")
 	for _, r := range rows {
-		wide = max(wide, len([]rune(r.name)))
+		wide = max(wide, len([]rune(r.Name)))
 	}
 	line := func(cells ...any) {
 		s := fmt.Sprintf("%-*s %12s %12s %9s %7s %6s %8s %11s  %s", append([]any{wide}, cells...)...)
@@ -72,8 +72,8 @@ func tableText(b *strings.Builder, rows []reading, style tape.Style) {
 	}
 	line("reading", "as written", "as fitted", "off (mm)", "± (mm)", "test", "checked", "would show", "")
 	for _, r := range rows {
-		line(r.name, style.Of(r.value), style.Of(mm(r.Adjusted)), hundredths(r.Residual), fmt.Sprintf("%.2f", r.SD),
-			fmt.Sprintf("%.2f", math.Abs(r.Test)), fmt.Sprintf("%.0f%%", 100*r.Redundancy), shows(r.Smallest, style), r.mark)
+		line(r.Name, style.Of(r.Value), style.Of(mm(r.Adjusted)), hundredths(r.Residual), fmt.Sprintf("%.2f", r.SD),
+			fmt.Sprintf("%.2f", math.Abs(r.Test)), fmt.Sprintf("%.0f%%", 100*r.Redundancy), shows(r.Smallest, style), r.Mark)
 	}
 	b.WriteString("\n")
 	wrap(b, "“off” is the fitted room less the reading, “±” what a reading taken so is good for (one standard deviation). "+
@@ -89,9 +89,9 @@ func hundredths(v float64) string {
 	return fmt.Sprintf("%.2f", v)
 }
 
-// verdictInWords says what a surveyor reads off the variance factor and its
+// ReadingsVerdict says what a surveyor reads off the variance factor and its
 // chi-square test.
-func verdictInWords(rep survey.Report) string {
+func ReadingsVerdict(rep survey.Report) string {
 	switch {
 	case rep.Assumed > 0 && rep.Spare == 0:
 		return fmt.Sprintf("The shape rests on square corners in place of %s; nothing checks the others.", count(rep.Assumed, "reading"))
@@ -140,7 +140,7 @@ func doText(b *strings.Builder, p plan.Plan, rep survey.Report, style tape.Style
 			wrap(b, fmt.Sprintf("%s (%s): %s. %s", strings.TrimSpace(f.Where), f.Rule, f.Measured, f.Do), "  - ", "    ")
 		}
 	}
-	wrap(b, nextText(p, rep, style), "  - ", "    ")
+	wrap(b, NextReading(p, rep, style), "  - ", "    ")
 	for _, set := range rep.Alike {
 		var names []string
 		for _, i := range set {
@@ -150,10 +150,10 @@ func doText(b *strings.Builder, p plan.Plan, rep survey.Report, style tape.Style
 	}
 }
 
-// nextText is the one reading to take next: what tells suspects apart, else
+// NextReading is the one reading to take next: what tells suspects apart, else
 // what checks or fixes most, else what would tell readings apart that cannot be
 // told apart, else what is most in doubt.
-func nextText(p plan.Plan, rep survey.Report, style tape.Style) string {
+func NextReading(p plan.Plan, rep survey.Report, style tape.Style) string {
 	name, sd := p.Survey.NextReading(p.Job.Readings)
 	switch {
 	case rep.Wrong && rep.Locate != nil:
@@ -196,15 +196,15 @@ func mm(v float64) tape.Length {
 
 // ReadingsCSV is the same table for a spreadsheet, in mm.
 func ReadingsCSV(w io.Writer, p plan.Plan) error {
-	rows, _ := readingTable(p)
+	rows, _ := ReadingTable(p)
 	lines := [][]string{{"reading", "written mm", "fitted mm", "fitted less written mm", "standard deviation mm", "test", "redundancy", "smallest error that shows mm", "mark"}}
 	for _, r := range rows {
 		show := fmt.Sprintf("%.2f", r.Smallest)
 		if math.IsInf(r.Smallest, 0) {
 			show = ""
 		}
-		lines = append(lines, []string{r.name, fmt.Sprintf("%.4f", r.value.Millimetres()), fmt.Sprintf("%.4f", r.Adjusted), fmt.Sprintf("%.3f", r.Residual),
-			fmt.Sprintf("%.3f", r.SD), fmt.Sprintf("%.3f", r.Test), fmt.Sprintf("%.3f", r.Redundancy), show, r.mark})
+		lines = append(lines, []string{r.Name, fmt.Sprintf("%.4f", r.Value.Millimetres()), fmt.Sprintf("%.4f", r.Adjusted), fmt.Sprintf("%.3f", r.Residual),
+			fmt.Sprintf("%.3f", r.SD), fmt.Sprintf("%.3f", r.Test), fmt.Sprintf("%.3f", r.Redundancy), show, r.Mark})
 	}
 	return table(w, lines)
 }

@@ -75,10 +75,10 @@ func TestReadingsTextWrong(t *testing.T) {
 			t.Errorf("%q is missing in\n%s", want, text)
 		}
 	}
-	rows, rep := readingTable(p)
+	rows, rep := ReadingTable(p)
 	for i, k := range rep.Suspects {
-		if rows[i].name != p.Job.Readings[rep.Verdicts[k].Reading].Name() {
-			t.Errorf("line %d is %s", i, rows[i].name)
+		if rows[i].Name != p.Job.Readings[rep.Verdicts[k].Reading].Name() {
+			t.Errorf("line %d is %s", i, rows[i].Name)
 		}
 	}
 }

@@ -6,11 +6,11 @@ import (
 	"strake/ready"
 )
 
-// ranks is said above every list of verdicts.
-const ranks = "Local code and licensed practice come first, then the makers' instructions, then trade guidance, then every figure here. A limit that you enter with its rank is shown with it."
+// Ranks is said above every list of verdicts.
+const Ranks = "Local code and licensed practice come first, then the makers' instructions, then trade guidance, then every figure here. A limit that you enter with its rank is shown with it."
 
-// lead is what the worst verdict means for the floor.
-var lead = map[ready.Say]string{
+// Lead is what the worst verdict means for the floor.
+var Lead = map[ready.Say]string{
 	ready.Go:    "Go: nothing that was looked at keeps the floor from being laid.",
 	ready.Look:  "Go, with a look at what is listed: nothing that was looked at keeps the floor from being laid.",
 	ready.Wait:  "Wait: time or readings settle what is listed under wait.",
@@ -18,17 +18,17 @@ var lead = map[ready.Say]string{
 	ready.Other: "This floor does not belong here as it is: see another product.",
 }
 
-// says are the verdicts in the order they are listed, the heaviest first.
-var says = []ready.Say{ready.Other, ready.Fix, ready.Wait, ready.Look, ready.Go}
+// Says are the verdicts in the order they are listed, the heaviest first.
+var Says = []ready.Say{ready.Other, ready.Fix, ready.Wait, ready.Look, ready.Go}
 
 // Ready is all verdicts as text, the heaviest first, each kind in the order of
 // the work.
 func Ready(name string, vs []ready.Verdict) string {
 	var b strings.Builder
 	b.WriteString(head(name, "may it be laid", false))
-	wrap(&b, lead[ready.Worst(vs)], "", "")
-	wrap(&b, ranks, "", "")
-	for _, say := range says {
+	wrap(&b, Lead[ready.Worst(vs)], "", "")
+	wrap(&b, Ranks, "", "")
+	for _, say := range Says {
 		title := "\n" + strings.ToUpper(string(say[:1])) + string(say[1:]) + "\n"
 		for _, v := range vs {
 			if v.Say == say {

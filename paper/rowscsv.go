@@ -46,7 +46,7 @@ const (
 )
 
 func rowCells(r Row, say words.Lengths) []string {
-	return []string{strconv.Itoa(r.Order), r.Name, say.Of(r.Length), say.Of(r.Left.At), endText(r.Left), say.Of(r.Right.At), endText(r.Right),
+	return []string{strconv.Itoa(r.Order), r.Name, say.Of(r.Length), say.Of(r.Left.At), EndText(r.Left), say.Of(r.Right.At), EndText(r.Right),
 		say.Rip(r.WidthLeft), say.Rip(r.WidthRight), r.Kind + ofFace(r.Face, say), r.Fasten, laid(r), r.Closes}
 }
 
@@ -58,7 +58,7 @@ func laid(r Row) string {
 	return "ahead"
 }
 
-func endText(e End) string {
+func EndText(e End) string {
 	if e.Meets == "" {
 		return e.Edge
 	}

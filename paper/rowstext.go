@@ -72,7 +72,7 @@ func rowText(b *strings.Builder, r Row, p plan.Plan, say words.Lengths) {
 	wrap(b, fmt.Sprintf("no. %d to lay; %s long, from %s to %s; %s; %s%s", r.Order, say.Of(r.Length),
 		say.Of(r.Left.At), say.Of(r.Right.At), widths(r, say), r.Fasten, turned), fmt.Sprintf("Row %-5s ", r.Name), "          ")
 	var meets []string
-	for _, e := range []struct{ side, text string }{{"left: ", endText(r.Left)}, {"right: ", endText(r.Right)}} {
+	for _, e := range []struct{ side, text string }{{"left: ", EndText(r.Left)}, {"right: ", EndText(r.Right)}} {
 		if e.text != "" {
 			meets = append(meets, e.side+e.text)
 		}
@@ -114,7 +114,7 @@ func ofFace(face tape.Length, say words.Lengths) string {
 
 func pieceText(b *strings.Builder, p Piece, say words.Lengths) {
 	first := fmt.Sprintf("    [ ] %-2d board %-4s %-11s ", p.No, p.Board, say.Of(p.Cuts.Long()))
-	parts := work(p, say)
+	parts := Work(p, say)
 	if say.Of(p.Cuts.Short()) != say.Of(p.Cuts.Long()) {
 		parts = append([]string{"short side " + say.Of(p.Cuts.Short())}, parts...)
 	}

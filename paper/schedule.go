@@ -16,16 +16,16 @@ func Schedule(w io.Writer, c schedule.Calendar) error {
 	b.WriteString(head(c.Work.Name, "steps and days", false))
 	wrap(&b, c.Work.Hold.Says(), "", "")
 	for _, v := range c.Work.Hold.Why {
-		wrap(&b, reasonText(v.Rule, v.Where, v.Measured, v.Limit), "  - ", "    ")
+		wrap(&b, Reason(v.Rule, v.Where, v.Measured, v.Limit), "  - ", "    ")
 	}
 	if len(c.Work.Hold.Other) > 0 {
 		wrap(&b, "Besides, nothing may be laid while this stands:", "", "")
 	}
 	for _, v := range c.Work.Hold.Other {
-		wrap(&b, reasonText(v.Rule, v.Where, v.Measured, v.Limit), "  - ", "    ")
+		wrap(&b, Reason(v.Rule, v.Where, v.Measured, v.Limit), "  - ", "    ")
 	}
 	b.WriteString("\n")
-	wrap(&b, paceText(c), "", "")
+	wrap(&b, Pace(c), "", "")
 	if c.Refit.Rows > 0 {
 		wrap(&b, c.Refit.Says(), "", "")
 	}
@@ -45,8 +45,8 @@ func Schedule(w io.Writer, c schedule.Calendar) error {
 	return err
 }
 
-// reasonText is a verdict in a line.
-func reasonText(rule, where, measured, limit string) string {
+// Reason is a verdict in a line.
+func Reason(rule, where, measured, limit string) string {
 	s := rule + ", " + where
 	if measured != "" {
 		s += ": " + measured
@@ -57,7 +57,7 @@ func reasonText(rule, where, measured, limit string) string {
 	return s
 }
 
-func paceText(c schedule.Calendar) string {
+func Pace(c schedule.Calendar) string {
 	hours := c.Hours()
 	s := fmt.Sprintf("%.4g hours of work, by %s", hours, c.Pace())
 	if n := len(c.Days); n > 0 {
@@ -93,13 +93,13 @@ func stepsText(b *strings.Builder, c schedule.Calendar) {
 		}
 		wrap(b, s.What+when, first, indent)
 		for _, p := range s.Parts {
-			wrap(b, partText(p, c), indent, indent+"  ")
+			wrap(b, PartText(p, c), indent, indent+"  ")
 		}
 		wrap(b, s.Note, indent, indent)
 	}
 }
 
-func partText(p schedule.Part, c schedule.Calendar) string {
+func PartText(p schedule.Part, c schedule.Calendar) string {
 	unit := "for " + p.Used.Unit.Said(c.Work.Imperial)
 	if p.Used.Unit == schedule.Each {
 		unit = "each"

@@ -56,6 +56,12 @@ func TestOf(t *testing.T) {
 			with(square(40*in), func(c *Cuts) {
 				c.Notches = []Notch{{3 * in, 5 * in / 2, RightEnd, 0, BehindEdge, in, false}}
 			})},
+		{"an end in a step, left, 3 by 2 in missing behind", piece(lay.Groove, lay.Tongue, [2]tape.Length{24, 0}, [2]tape.Length{320, 0}, [2]tape.Length{320, 40}, [2]tape.Length{0, 40}, [2]tape.Length{0, 16}, [2]tape.Length{24, 16}),
+			with(square(40*in), func(c *Cuts) { c.Notches = []Notch{{3 * in, 2 * in, LeftEnd, 0, BehindEdge, 0, false}} })},
+		{"an end in a step over slanted cuts, left, missing behind", piece(lay.Groove, lay.Tongue, [2]tape.Length{25, 0}, [2]tape.Length{320, 0}, [2]tape.Length{320, 40}, [2]tape.Length{0, 40}, [2]tape.Length{1, 16}, [2]tape.Length{24, 16}),
+			Cuts{Behind: 40*in - 5*in/24, Ahead: 40 * in, Left: -5 * in / 24, Notches: []Notch{{3 * in, 2 * in, LeftEnd, in / 8, BehindEdge, 0, true}}}},
+		{"an end in a step over slanted cuts, right, missing ahead", piece(lay.Groove, lay.Tongue, [2]tape.Length{0, 0}, [2]tape.Length{320, 0}, [2]tape.Length{319, 24}, [2]tape.Length{296, 24}, [2]tape.Length{295, 40}, [2]tape.Length{0, 40}),
+			Cuts{Behind: 40 * in, Ahead: 40*in - 5*in/24, Right: -5 * in / 24, Notches: []Notch{{3 * in, 2 * in, RightEnd, in / 8, AheadEdge, 0, true}}}},
 		{"a slanted corner", piece(lay.Groove, lay.Tongue, [2]tape.Length{0, 0}, [2]tape.Length{320, 0}, [2]tape.Length{320, 40}, [2]tape.Length{160, 40}, [2]tape.Length{0, 32}),
 			with(square(40*in), func(c *Cuts) { c.Notches = []Notch{{20 * in, in, LeftEnd, 0, AheadEdge, 0, true}} })},
 	}

@@ -30,6 +30,10 @@ func (s *shape) read(c pocket) {
 		s.rip(c, whole)
 	}
 	if whole[right] || whole[left] {
+		if i, ok := stepped(c, whole); ok {
+			s.step(c, i, whole[right])
+			return
+		}
 		s.mitre(c, whole)
 	}
 }

@@ -21,14 +21,17 @@ import (
 )
 
 type planCmd struct {
-	Job  string `arg:"" help:"The job file (YAML). strake new writes one."`
-	Out  string `short:"o" placeholder:"FOLDER" help:"Folder to write to (default: beside the job; bedroom.yaml goes to bedroom-plan)."`
-	Seed uint64 `placeholder:"NUMBER" help:"Another seed gives another board layout of the same boards (default: the job's seed)."`
+	Job   string `arg:"" help:"The job file (YAML). strake new writes one."`
+	Out   string `short:"o" placeholder:"FOLDER" help:"Folder to write to (default: beside the job; bedroom.yaml goes to bedroom-plan)."`
+	Seed  uint64 `placeholder:"NUMBER" help:"Another seed gives another board layout of the same boards (default: the job's seed)."`
+	Paper string `placeholder:"SIZE" enum:"a4,letter,none," default:"" help:"Paper of packet.pdf: a4 or letter, or none for no packet (default: letter for jobs in feet and inches, else a4)."`
 }
 
 // Help says what is written where.
 func (planCmd) Help() string {
 	return `Writes to the folder:
+  packet.pdf    all of it to print and take along, A4 or Letter: the room as measured, the rows to scale, lines to snap,
+                row cards, cut lists, story stick, what to buy, days, forms to write in, cautions
   plan.svg      the room to scale: rows, boards, joints, rips and what each edge meets
   rows.txt      each row with its pieces in order, lengths to 1/16 in or 1 mm
   rows.csv      the same for a spreadsheet
@@ -69,11 +72,16 @@ func (c *planCmd) Run(r rim) error {
 	if err != nil {
 		return err
 	}
+	pk, err := c.packet(r, p)
+	if err != nil {
+		return err
+	}
+	files = append(pk, files...)
 	out := c.Out
 	if out == "" {
 		out = folder(c.Job)
 	}
-	moved, err := writeAll(r.path(out), files, slices.Concat(writers, readingWriters, []writer{flatnessWriter, trimWriter, logWriter})...)
+	moved, err := writeAll(r.path(out), files, slices.Concat(writers, readingWriters, []writer{flatnessWriter, trimWriter, logWriter, packetWriter})...)
 	if err != nil {
 		return err
 	}

@@ -1,4 +1,6 @@
-package drawing
+// Package rooms writes random jobs as a person would, for tests that want many floors:
+// an L of 4, 6 or 8 corners read to 1/16 in, a doorway, a hearth, a wish.
+package rooms
 
 import (
 	"fmt"
@@ -7,13 +9,16 @@ import (
 	"strings"
 )
 
-// roomMaker writes random jobs as a person would: corners, readings between all
-// of them, doorways, things that stay, wishes.
-type roomMaker struct{ *rand.Rand }
+// Job is a job file that source tells.
+func Job(source *rand.Rand) string { return maker{source}.job() }
 
-func (m roomMaker) of(all ...string) string { return all[m.IntN(len(all))] }
+// maker makes up corners, readings between all of them, doorways, things that stay,
+// wishes.
+type maker struct{ *rand.Rand }
 
-func (m roomMaker) between(lo, hi float64) float64 { return lo + (hi-lo)*m.Float64() }
+func (m maker) of(all ...string) string { return all[m.IntN(len(all))] }
+
+func (m maker) between(lo, hi float64) float64 { return lo + (hi-lo)*m.Float64() }
 
 // spot is a corner, in inches.
 type spot struct {
@@ -22,7 +27,7 @@ type spot struct {
 }
 
 // shape is an outline of 4, 6 or 8 corners, its inner corners named.
-func (m roomMaker) shape() (at []spot, into []string) {
+func (m maker) shape() (at []spot, into []string) {
 	w, h := m.between(90, 260), m.between(80, 200)
 	a, b := w*m.between(0.35, 0.65), h*m.between(0.35, 0.65)
 	switch m.IntN(4) {
@@ -41,7 +46,7 @@ func (m roomMaker) shape() (at []spot, into []string) {
 }
 
 // job is a whole job file.
-func (m roomMaker) job() string {
+func (m maker) job() string {
 	at, into := m.shape()
 	var b strings.Builder
 	fmt.Fprintf(&b, "strake: 1\nname: %s\nunit: in\nrooms:\n  %s:\n    corners: [%s]\n    walk: counter-clockwise\n",
@@ -93,7 +98,7 @@ func (m roomMaker) job() string {
 }
 
 // stays are a hearth, a column or a cabinet, or nothing.
-func (m roomMaker) stays(at []spot) string {
+func (m maker) stays(at []spot) string {
 	long := at[1].x - at[0].x
 	last := at[len(at)-1]
 	side := math.Hypot(last.x-at[0].x, last.y-at[0].y)
@@ -111,7 +116,7 @@ func (m roomMaker) stays(at []spot) string {
 	return ""
 }
 
-func (m roomMaker) wish(at []spot) string {
+func (m maker) wish(at []spot) string {
 	i := m.IntN(len(at))
 	along := fmt.Sprintf("rows_along: %s-%s", at[i].name, at[(i+1)%len(at)].name)
 	switch m.IntN(6) {

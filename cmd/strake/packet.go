@@ -1,0 +1,65 @@
+package main
+
+import (
+	"bytes"
+	"fmt"
+	"io"
+	"runtime"
+
+	"strake/finding"
+	"strake/order"
+	"strake/packet"
+	"strake/plan"
+	"strake/schedule"
+	"strake/schedule/takeoff"
+	"strake/sheet/pdf"
+)
+
+const packetName = "packet.pdf"
+
+// packetWriter names the packet among the papers of a plan.
+var packetWriter = writer{name: packetName}
+
+// noPacket is the paper of whoever wants none.
+const noPacket = "none"
+
+// packet is packet.pdf, where there is a layout to take to site.
+func (c *planCmd) packet(r rim, p plan.Plan) ([]file, error) {
+	if c.Paper == noPacket || len(p.Lay.Runs) == 0 {
+		return nil, nil
+	}
+	size := packet.A4
+	if p.Job.Unit.Imperial() {
+		size = packet.Letter
+	}
+	if asked, ok := packet.Papers[c.Paper]; ok {
+		size = asked
+	}
+	var b bytes.Buffer
+	if err := writePacket(&b, r, p, size); err != nil {
+		return nil, fmt.Errorf("%s: %w", packetName, err)
+	}
+	return []file{{packetName, b.Bytes()}}, nil
+}
+
+func writePacket(w io.Writer, r rim, p plan.Plan, size packet.Paper) error {
+	in := packet.In{Plan: p, Goods: p.Goods()}
+	if finding.Worst(p.Findings) != finding.Stop {
+		in.Choices = plan.Choose(p.Job)
+		in.Purchases = p.Purchases(r.ctx, packetEffort(p))
+		in.Goods.Lines = append(p.Cartons(in.Purchases), in.Goods.Lines...)
+		in.Calendar = schedule.Make(takeoff.Of(p), p.Job.Schedule)
+	}
+	return pdf.Write(w, p.Job.Name, packet.Sheets(in, size)...)
+}
+
+// packetEffort is that of strake order, so that both say the same; lays by a plan, which
+// take the longest, only for whom they are the answer.
+func packetEffort(p plan.Plan) plan.Effort {
+	e := plan.Usual
+	e.Workers = runtime.GOMAXPROCS(0)
+	if p.Job.Order.Filled().Layer != order.Planned {
+		e.Planned = 0
+	}
+	return e
+}

@@ -1,0 +1,82 @@
+package packet
+
+import (
+	"fmt"
+	"strings"
+
+	"strake/paper"
+)
+
+// setUps are the kinds of cut in the order they are made: boards are ripped while they
+// are long, then cut to length, then worked.
+var setUps = []paper.Kind{paper.Rip, paper.Crosscut, paper.Mitre, paper.NotchCut, paper.TongueOff}
+
+// batches are the cuts of each card, by how the saw is set up: one walk to it.
+func (d *desk) batches() {
+	cuts := map[string][]paper.Cut{}
+	for _, c := range paper.CutList(d.in.Plan) {
+		if !c.Same {
+			cuts[c.Piece.Row] = append(cuts[c.Piece.Row], c)
+		}
+	}
+	f := d.open("Cut lists, a walk to the saw each", false)
+	f.para("A batch goes with a sheet of row cards. Cut only what stands without brackets; a figure in brackets is planned: measure first, once the row beside it is nailed, and write what you cut in the box. Read the saw's instructions; guard and riving knife stay on, eyes and ears are covered, no hand comes near the blade: push sticks and a jig for tapers.")
+	for _, w := range d.walks {
+		d.batch(f, w, cuts)
+	}
+}
+
+func (d *desk) batch(f *flow, w card, cuts map[string][]paper.Cut) {
+	f.heading(fmt.Sprintf("Batch for row cards, sheet %d: rows %s to %s", w.no, w.rows[0].Name, w.rows[len(w.rows)-1].Name))
+	n := 0
+	for _, kind := range setUps {
+		t := table{cols: []column{{name: "", w: 0.8}, {name: kindName(kind), w: 4, right: true, bold: true}, {name: "cut", w: 3}, {name: "board", w: 1.5, right: true},
+			{name: "row", w: 1.5, right: true}, {name: "piece", w: 1.3, right: true}, {name: "what", w: 11}}, size: note * 1.08}
+		for _, r := range w.rows {
+			for _, c := range cuts[r.Name] {
+				if c.Kind == kind {
+					t.rows = append(t.rows, d.cutRow(r, c))
+				}
+			}
+		}
+		if n += len(t.rows); len(t.rows) > 0 {
+			f.table(t)
+		}
+	}
+	if n == 0 {
+		f.para("Nothing to saw: whole boards and rests of earlier rows.")
+	}
+}
+
+// kindName heads the figures of a kind.
+func kindName(k paper.Kind) string {
+	switch k {
+	case paper.Rip:
+		return "rip, saw at"
+	case paper.NotchCut:
+		return "notch"
+	case paper.TongueOff:
+		return "tongue off"
+	}
+	return string(k)
+}
+
+// cutRow is a line of a batch.
+func (d *desk) cutRow(r paper.Row, c paper.Cut) []string {
+	figure := d.say.Of(c.Piece.Cuts.Long())
+	if c.Kind == paper.Rip {
+		figure = d.say.Rips(c.Piece.SawRip[0], c.Piece.SawRip[1])
+	}
+	words := paper.CutWords(c, d.say)
+	tick, box := toTick, ""
+	switch {
+	case c.Kind == paper.TongueOff:
+		figure = d.say.Of(c.Piece.Cuts.Long())
+	case d.measureFirst(r, c.Piece):
+		figure, box = "("+figure+")", toWrite
+		words = append(words, "MEASURE FIRST")
+	case c.Kind == paper.Rip && d.starter(r):
+		words = append(words, "only once the start line has been checked")
+	}
+	return []string{tick, figure, box, c.Piece.Board, c.Piece.Row, fmt.Sprint(c.Piece.No), strings.Join(words, ", ")}
+}

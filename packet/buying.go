@@ -1,0 +1,115 @@
+package packet
+
+import (
+	"fmt"
+	"strings"
+
+	"strake/drawing"
+	"strake/goods"
+	"strake/paper"
+	"strake/sheet"
+)
+
+// buying is how many cartons at what risk, and everything else to have on site.
+func (d *desk) buying() {
+	f := d.open("What to buy", false)
+	for _, x := range d.in.Purchases {
+		if len(d.in.Purchases) > 1 {
+			f.heading("Boards of " + d.say.Rip(x.Boards.Face))
+		}
+		b := paper.BoughtOf(d.in.Plan, x)
+		if b.Unknown {
+			f.para("Nothing is known of the lengths of the boards, so no cartons can be told.")
+			continue
+		}
+		for _, s := range b.Advice {
+			f.para(s)
+		}
+		f.gap(1.5)
+		t := table{cols: []column{{name: "cartons", w: 2, right: true, bold: true}}}
+		for _, l := range b.Layers {
+			t.cols = append(t.cols, column{name: string(l) + ": runs short, left over", w: 6, right: true})
+		}
+		t.cols = append(t.cols, column{name: "", w: 4})
+		t.rows = b.Chances
+		if len(t.rows) > 0 {
+			f.table(t)
+		}
+		f.para(b.Reorder)
+		for _, s := range b.Stands {
+			f.small("– " + s)
+		}
+	}
+	f.chart()
+	f.goods()
+}
+
+// chart is the chance of running short as a step curve.
+func (f *flow) chart() {
+	for _, x := range f.d.in.Purchases {
+		if len(x.Layers) == 0 || x.Carton == 0 {
+			return
+		}
+	}
+	if len(f.d.in.Purchases) == 0 {
+		return
+	}
+	s := drawing.Risk(f.d.in.Plan, f.d.in.Purchases)
+	k := f.body.w / s.W
+	f.need(s.H * k)
+	f.figure(f.body.w, s.H*k, sheet.Moved(s.Items, sheet.Pt{}, k))
+}
+
+// goods is everything but the boards, to tick off.
+func (f *flow) goods() {
+	f.heading("Everything else to have on site")
+	for _, g := range goods.Groups {
+		t := table{cols: []column{{name: "", w: 0.7}, {name: string(g), w: 8, bold: true}, {name: "counted from", w: 6}, {name: "what to mind", w: 6}}, size: note * 1.08}
+		for _, l := range f.d.in.Goods.Lines {
+			if l.Group == g {
+				t.rows = append(t.rows, []string{toTick, counted(l), l.From, strings.Join(nonEmpty(append([]string{l.Do}, l.Notes...)), "; ")})
+			}
+		}
+		if len(t.rows) > 0 {
+			f.table(t)
+		}
+	}
+	f.cutBars()
+}
+
+func counted(l goods.Line) string {
+	if l.Count > 0 {
+		return paper.HowMany(l.Count, l.Unit) + ": " + l.What
+	}
+	return l.What
+}
+
+func nonEmpty(ss []string) []string {
+	var out []string
+	for _, s := range ss {
+		if s != "" {
+			out = append(out, s)
+		}
+	}
+	return out
+}
+
+// cutBars says how each bar of base, shoe and strips is cut.
+func (f *flow) cutBars() {
+	if len(f.d.in.Goods.Cuts) == 0 {
+		return
+	}
+	t := table{cols: []column{{name: "", w: 0.7}, {name: "bar", w: 4}, {name: "long", w: 3, right: true, bold: true}, {name: "pieces", w: 12}}, size: note * 1.08}
+	for _, c := range f.d.in.Goods.Cuts {
+		for i, bar := range c.Cut.Bars {
+			var parts []string
+			for _, k := range bar.Pieces {
+				parts = append(parts, c.Names[k]+" "+f.d.say.Of(c.Long[k]))
+			}
+			t.rows = append(t.rows, []string{toTick, fmt.Sprintf("%s %d", c.What, i+1), f.d.say.Of(bar.Length), strings.Join(parts, ", ")})
+		}
+	}
+	f.heading("How the bars are cut")
+	f.para("Lengths are planned: each piece is measured where it goes before it is cut.")
+	f.table(t)
+}

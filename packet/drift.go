@@ -1,0 +1,52 @@
+package packet
+
+import (
+	"fmt"
+
+	"strake/lay"
+	"strake/row"
+	"strake/setout"
+)
+
+// every is after how many rows drift is read.
+const every = 5
+
+// drift are the distances of rows from the first, to tape to the wall and to write the
+// readings beside.
+func (d *desk) drift() {
+	f := d.open("Drift: are the rows where they should be?", false)
+	f.para("Tape this to the wall. After each row of the table measure from the start line to the shoulder of the row's tongue edge (not to the tip of the tongue) near the left end, in the middle and near the right end, and write it down. A row that runs ahead at one end is drawn back a little with each of the next rows; what has drifted farther than a joint takes up is set right at the next line snapped. The last rows are ripped to what is measured.")
+	for _, fl := range d.in.Plan.AllFields() {
+		d.driftOf(f, fl)
+	}
+}
+
+func (d *desk) driftOf(f *flow, fl row.Field) {
+	ticks := setout.Stick(fl)
+	from, ok := setout.StickFrom(fl)
+	if !ok || len(ticks) == 0 || fl.Kind != lay.Field {
+		return
+	}
+	title := fmt.Sprintf("From the front of row %d", from)
+	if fl.Name != "" {
+		title = capital(fl.Name) + ": from the front of row " + fmt.Sprint(from)
+	}
+	f.heading(title)
+	t := table{high: 9, cols: []column{{name: "after row", w: 2, bold: true, right: true}, {name: "should be", w: 3, right: true, bold: true},
+		{name: "left", w: 3}, {name: "middle", w: 3}, {name: "right", w: 3}, {name: "what was done about it", w: 6}}}
+	for i, k := range ticks {
+		if k.Ripped || (k.Row-from)%every != 0 && i != len(ticks)-1 || k.Row == from {
+			continue
+		}
+		at := d.say.Rip(k.At.Abs())
+		if k.At < 0 {
+			at += " behind"
+		}
+		t.rows = append(t.rows, []string{fmt.Sprint(k.Row), at, toWrite, toWrite, toWrite, toWrite})
+	}
+	if len(t.rows) == 0 {
+		f.para("So few rows that each is held to its line.")
+		return
+	}
+	f.table(t)
+}

@@ -1,0 +1,112 @@
+package packet
+
+import (
+	"fmt"
+
+	"strake/sheet"
+)
+
+// Paper is a size of sheet, upright, mm.
+type Paper struct {
+	Name string
+	W, H float64
+}
+
+// The papers: ISO 216 and ANSI Y14.1, which is 8-1/2 by 11 in.
+var (
+	A4     = Paper{"A4", 210, 297}
+	Letter = Paper{"Letter", 215.9, 279.4}
+)
+
+// Papers are the papers by the names they are asked for with.
+var Papers = map[string]Paper{"a4": A4, "letter": Letter}
+
+// Of a page, mm: what is left free round it, and the lines at its head and foot.
+const (
+	margin = 12.0
+	head   = 13.0
+	foot   = 7.0
+)
+
+// Sizes of writing, mm.
+const (
+	heading  = 6.0
+	subtitle = 4.2
+	body     = 3.4
+	note     = 2.7
+)
+
+var (
+	rule  = sheet.Pen{Width: 0.35, Ink: sheet.Black}
+	thin  = sheet.Pen{Width: 0.18, Ink: sheet.Black}
+	faint = sheet.Pen{Width: 0.18, Ink: sheet.Mid}
+)
+
+// box is an upright rectangle on a page.
+type box struct{ x, y, w, h float64 }
+
+func (b box) ring() []sheet.Pt {
+	return []sheet.Pt{{X: b.x, Y: b.y}, {X: b.x + b.w, Y: b.y}, {X: b.x + b.w, Y: b.y + b.h}, {X: b.x, Y: b.y + b.h}}
+}
+
+// leaf is a page with its title.
+type leaf struct {
+	sheet.Sheet
+	title string // of the part of the packet
+	no    int    // which page of that part, from 1
+	body  box
+}
+
+// newLeaf is a page with its head.
+func newLeaf(p Paper, across bool, job, title string, no int) *leaf {
+	w, h := p.W, p.H
+	if across {
+		w, h = h, w
+	}
+	l := &leaf{title: title, no: no, body: box{margin, margin + head, w - 2*margin, h - 2*margin - head - foot}}
+	l.Sheet = sheet.Sheet{Title: title, W: w, H: h}
+	t := title
+	if no > 1 {
+		t = fmt.Sprintf("%s, sheet %d", title, no)
+	}
+	name := sheet.Text{Text: t, At: sheet.Pt{X: margin, Y: margin + heading}, Size: heading, Bold: true, Ink: sheet.Black}
+	l.Put(name)
+	l.Put(fitted(job, sheet.Pt{X: w - margin, Y: margin + heading}, body, w-2*margin-name.Width()-6, sheet.End))
+	l.line(margin, margin+head-4, w-margin, margin+head-4, rule)
+	return l
+}
+
+// foots writes the foot of a page.
+func (l *leaf) foots(page, pages int, example bool) {
+	y := l.H - margin
+	l.line(margin, y-foot+3, l.W-margin, y-foot+3, thin)
+	left := "Lengths hold where this is printed at its own size, 100 %."
+	if example {
+		left = "EXAMPLE LAYOUT, BOARDS NOT YET KNOWN. " + left
+	}
+	l.write(left, margin, y, note, false)
+	l.Put(sheet.Text{Text: fmt.Sprintf("page %d of %d", page, pages), At: sheet.Pt{X: l.W - margin, Y: y}, Size: note, Anchor: sheet.End, Ink: sheet.Black})
+}
+
+func (l *leaf) line(x1, y1, x2, y2 float64, pen sheet.Pen) {
+	l.Put(sheet.Polyline{Points: []sheet.Pt{{X: x1, Y: y1}, {X: x2, Y: y2}}, Pen: pen})
+}
+
+func (l *leaf) write(text string, x, y, size float64, bold bool) sheet.Text {
+	t := sheet.Text{Text: text, At: sheet.Pt{X: x, Y: y}, Size: size, Bold: bold, Ink: sheet.Black}
+	l.Put(t)
+	return t
+}
+
+func (l *leaf) frame(b box, fill sheet.Ink, pen sheet.Pen) {
+	l.Put(sheet.Polygon{Rings: [][]sheet.Pt{b.ring()}, Fill: fill, Pen: pen})
+}
+
+// fitted is a text made smaller where it is longer than w mm.
+func fitted(text string, at sheet.Pt, size, w float64, anchor sheet.Anchor) sheet.Text {
+	t := sheet.Text{Text: text, At: at, Size: size, Anchor: anchor, Ink: sheet.Black}
+	if have := t.Width(); have > w && w > 0 {
+		t.Size = size * w / have
+	}
+	return t
+}

@@ -1,0 +1,130 @@
+package packet
+
+import (
+	"fmt"
+
+	"strake/lay"
+	"strake/row"
+	"strake/setout"
+	"strake/sheet"
+	"strake/tape"
+)
+
+// Of a story stick, mm: a strip and what is between two of them.
+const (
+	stripWide = 50.0
+	stripGap  = 8.0
+)
+
+// checkBar is the length that shows whether a page was printed at its own size.
+const checkBar = 100.0
+
+// storyStick is row lines at full size, as strips to cut out.
+func (d *desk) storyStick() {
+	for _, fl := range d.in.Plan.AllFields() {
+		ticks := setout.Stick(fl)
+		from, ok := setout.StickFrom(fl)
+		if fl.Kind != lay.Field || !ok || len(ticks) < 2 {
+			continue
+		}
+		d.stickOf(fl, ticks, from)
+	}
+}
+
+func (d *desk) stickOf(fl row.Field, ticks []setout.Tick, from int) {
+	title := "Story stick"
+	if fl.Name != "" {
+		title += ", " + fl.Name
+	}
+	f := d.open(title, false)
+	s := stick{d: d, f: f, from: from}
+	s.head()
+	lo, hi := ticks[0].At, ticks[0].At
+	for _, k := range ticks {
+		if !k.Ripped {
+			lo, hi = min(lo, k.At), max(hi, k.At)
+		}
+	}
+	span := millimetres(f.left() - 8)
+	for at := lo; at <= hi; at += span {
+		s.strip(ticks, at, min(at+span, hi))
+	}
+}
+
+// stick draws strips beside one another, as many as go on a page.
+type stick struct {
+	d    *desk
+	f    *flow
+	from int
+	col  int
+}
+
+// head begins a page: how it is used, and the bar to check it by.
+func (s *stick) head() {
+	f := s.f
+	f.para(fmt.Sprintf("Row lines at full size. Cut the strips out and tape them to a straight batten. Set the top edge of each by tape, from the front of row %d, to the distance that it carries; never set one strip by the end of another: every joint adds an error. Then hold the batten to the start line.", s.from))
+	f.gap(6)
+	x, y := f.body.x, f.y
+	f.line(x, y, x+checkBar, y, rule)
+	for _, at := range []float64{0, checkBar} {
+		f.line(x+at, y-2, x+at, y+2, rule)
+	}
+	inch := checkBar / 25.4
+	if s.d.in.Plan.Job.Unit.Imperial() {
+		f.line(x+4*25.4, y-2, x+4*25.4, y+2, rule)
+		f.line(x+checkBar, y, x+4*25.4, y, rule)
+		inch = 4
+	}
+	text := "100 mm"
+	if inch == 4 {
+		text = "100 mm, and 4 in to the last stroke"
+	}
+	f.Put(fitted("Check: "+text+". Else print again at 100 %.", sheet.Pt{X: x + 106, Y: y + 1}, note, f.body.w-106, sheet.Start))
+	f.y += 7
+	s.col = 0
+}
+
+// columns of strips on a page.
+func (s *stick) columns() int { return int((s.f.body.w + stripGap) / (stripWide + stripGap)) }
+
+// strip draws the stick from one distance to another.
+func (s *stick) strip(ticks []setout.Tick, from, to tape.Length) {
+	if s.col == s.columns() {
+		s.f.turn()
+		s.head()
+	}
+	f := s.f
+	x := f.body.x + float64(s.col)*(stripWide+stripGap)
+	top := f.y + 4
+	h := (to - from).Millimetres()
+	f.write(fmt.Sprintf("top edge at %s", s.at(from)), x+1, f.y+2.6, note*1.1, true)
+	f.frame(box{x, top, stripWide, h}, sheet.None, thin)
+	f.line(x, top, x+stripWide, top, rule)
+	for _, k := range ticks {
+		if k.Ripped || k.At < from || k.At > to {
+			continue
+		}
+		y := top + (k.At - from).Millimetres()
+		f.line(x, y, x+stripWide*0.62, y, rule)
+		f.Put(sheet.Polygon{Fill: sheet.Black, Rings: [][]sheet.Pt{{{X: x, Y: y}, {X: x + 3, Y: y - 1.2}, {X: x + 3, Y: y + 1.2}}}})
+		// Writing stands under its line, above it at the foot of a strip.
+		base := y + 4.4
+		if base > top+h-0.5 && y > top+4 {
+			base = y - 1
+		}
+		f.write(fmt.Sprintf("row %d", k.Row), x+4, base, 4, true)
+		f.Put(fitted(s.at(k.At), sheet.Pt{X: x + stripWide - 1, Y: base}, note, stripWide*0.5, sheet.End))
+	}
+	if last := ticks[len(ticks)-1].At; to < last || from > to {
+		f.write("next strip begins at "+s.at(to), x+1, top+h+3.2, note, false)
+	}
+	s.col++
+}
+
+// at is a distance from the first row's front.
+func (s *stick) at(l tape.Length) string {
+	if l < 0 {
+		return s.d.say.Rip(-l) + " behind"
+	}
+	return s.d.say.Rip(l)
+}
