@@ -275,7 +275,7 @@ func moneyOr(m, or goods.Money) goods.Money {
 func (q quoter) materials() FormPart {
 	part := FormPart{Head: "Materials, at cost" + inCurrency(q.currency()), Columns: []string{"count", "low", "likely", "high"}}
 	for _, x := range q.sum.Goods {
-		part.Lines = append(part.Lines, FormLine{What: x.What, Cells: cells(howMany(x.Count, x.Unit), x.Total())})
+		part.Lines = append(part.Lines, FormLine{What: x.What, Cells: cells(HowMany(x.Count, x.Unit), x.Total())})
 	}
 	if len(part.Lines) == 0 {
 		return part
@@ -294,7 +294,7 @@ func (q quoter) materials() FormPart {
 func (q quoter) owner() []FormLine {
 	var out []FormLine
 	for _, x := range q.sum.Owner {
-		out = append(out, FormLine{What: x.What, Says: howMany(x.Count, x.Unit)})
+		out = append(out, FormLine{What: x.What, Says: HowMany(x.Count, x.Unit)})
 	}
 	return out
 }
