@@ -32,6 +32,8 @@ func linesOn(p plan.Plan, choose sizing) sheet.Sheet {
 		at := l.Places()
 		d.drawSnapped(d.where(at[0]), d.where(at[1]))
 	}
+	d.drawScaleBar()
+	d.drawTop()
 	d.tapedFrom(lines)
 	d.nameCorners() // before the marks, which are taped from them
 	for _, l := range lines {
@@ -187,8 +189,6 @@ func (d *draw) tapedFrom(lines []setout.Line) {
 
 // linesColumn says how the sheet is used.
 func (d *draw) linesColumn() {
-	d.drawScaleBar()
-	d.drawTop()
 	if d.page.panel == 0 {
 		return
 	}

@@ -15,7 +15,7 @@ import (
 // with its length and, under it, twice its standard deviation, so that the wall is
 // nearly always within it.
 func Measured(p plan.Plan, g Page) sheet.Sheet {
-	d := newDraw(p, g.bare)
+	d := newDraw(p, g.bare(dimensioned))
 	if d.empty() {
 		d.nothing()
 		return d.sheet()
@@ -23,10 +23,10 @@ func Measured(p plan.Plan, g Page) sheet.Sheet {
 	d.doubt = d.wallDoubt
 	d.drawStays()
 	d.drawEdges()
-	d.nameCorners()
-	d.nameStays()
 	d.drawScaleBar()
 	d.drawTop()
+	d.nameCorners()
+	d.nameStays()
 	d.dimension()
 	s := d.sheet()
 	s.Title = p.Job.Name + ": as measured"

@@ -50,7 +50,7 @@ func FloorOn(p plan.Plan, g Page) sheet.Sheet { return floorOn(p, g.on) }
 func LooseFloor(p plan.Plan) sheet.Sheet { return floorOn(p, loose) }
 
 // LinesOn are the lines to snap on a page, without a column.
-func LinesOn(p plan.Plan, g Page) sheet.Sheet { return linesOn(p, g.bare) }
+func LinesOn(p plan.Plan, g Page) sheet.Sheet { return linesOn(p, g.bare(dimensioned)) }
 
 // LooseHeights is what makes the subfloor flat, without paper or column.
 func LooseHeights(p plan.Plan) sheet.Sheet { return heightsOn(p, loose) }
@@ -62,8 +62,18 @@ func Scale(p plan.Plan) string {
 	return s.String()
 }
 
-// bare is that page without a column.
-func (g Page) bare(u tape.Unit, w, h, _ float64) (paper, scale) {
-	p := paper{name: g.Name, w: g.W, h: g.H}
-	return p, largest(p, scalesOf(u), w, h)
+// lettered is what letters of corners, a few figures and what stands at the top and the
+// foot take up round the floor; dimensioned is more, for lengths of walls.
+var (
+	lettered    = sides{left: 14, right: 14, top: 14, foot: 14}
+	dimensioned = sides{left: 24, right: 24, top: 24, foot: 24}
+)
+
+// bare is that page without a column, with less kept free round the floor than rows'
+// names take up.
+func (g Page) bare(free sides) sizing {
+	return func(u tape.Unit, w, h, _ float64) (paper, scale) {
+		p := paper{name: g.Name, w: g.W, h: g.H, tight: &free}
+		return p, largest(p, scalesOf(u), w, h)
+	}
 }

@@ -32,11 +32,12 @@ type paper struct {
 	name  string
 	w, h  float64 // mm
 	panel float64 // of it, the column of writing at the right; 0 there is none
+	tight *sides  // what is kept free round the floor, nil: around
 }
 
 var (
-	inchPaper   = []paper{{"17 x 11 in paper", 431.8, 279.4, panel}, {"22 x 17 in paper", 558.8, 431.8, panel}, {"34 x 22 in paper", 863.6, 558.8, panel}}
-	metricPaper = []paper{{"A3 paper", 420, 297, panel}, {"A2 paper", 594, 420, panel}, {"A1 paper", 841, 594, panel}}
+	inchPaper   = []paper{{"17 x 11 in paper", 431.8, 279.4, panel, nil}, {"22 x 17 in paper", 558.8, 431.8, panel, nil}, {"34 x 22 in paper", 863.6, 558.8, panel, nil}}
+	metricPaper = []paper{{"A3 paper", 420, 297, panel, nil}, {"A2 paper", 594, 420, panel, nil}, {"A1 paper", 841, 594, panel, nil}}
 )
 
 // readable is how high a row must be on paper for its boards to be numbered, mm.
@@ -65,7 +66,7 @@ func fit(u tape.Unit, w, h, row float64) (paper, scale) {
 }
 
 func largest(p paper, scales []scale, w, h float64) scale {
-	a := p.area().less(around)
+	a := p.free()
 	for _, s := range scales {
 		if w <= a.w()*s.one && h <= a.h()*s.one {
 			return s

@@ -55,6 +55,14 @@ func (p paper) area() box {
 	return box{sheet.Pt{X: margin, Y: margin}, sheet.Pt{X: p.w - margin - p.panel, Y: p.h - margin}}
 }
 
+// free is what of the area the floor may take up.
+func (p paper) free() box {
+	if p.tight != nil {
+		return p.area().less(*p.tight)
+	}
+	return p.area().less(around)
+}
+
 // view is how the row frame lies on the page.
 type view struct {
 	page  paper
@@ -73,7 +81,7 @@ func newView(p plan.Plan, choose sizing) view {
 	v := view{main: p.Aligned.Dir}
 	v.page, v.scale = choose(p.Job.Unit, w, h, p.Job.Boards.NarrowestPitch().Millimetres())
 	v.area = v.page.area()
-	free := v.area.less(around)
+	free := v.page.free()
 	left := free.a.X + (free.w()-v.on(hi.X-lo.X))/2
 	top := free.a.Y + (free.h()-v.on(hi.Y-lo.Y))/2
 	v.zero = sheet.Pt{X: left - v.on(lo.X), Y: top + v.on(hi.Y)}

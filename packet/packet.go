@@ -76,16 +76,19 @@ var parts = []part{
 	{func(in In) bool { return len(in.Choices.Candidates) > 1 }, (*desk).choices},
 	{laidOut, (*desk).floorPlan},
 	{laidOut, (*desk).lines},
+	{laidOut, (*desk).tongues},
 	{laidOut, (*desk).cards},
 	{laidOut, (*desk).batches},
 	{laidOut, (*desk).drift},
 	{laidOut, (*desk).storyStick},
+	{laidOut, (*desk).methods},
 	{always, (*desk).verdicts},
 	{func(in In) bool { return len(in.Purchases) > 0 || len(in.Goods.Lines) > 0 }, (*desk).buying},
 	{func(in In) bool { return len(in.Calendar.Steps) > 0 }, (*desk).days},
 	{always, (*desk).receiving},
 	{always, (*desk).record},
 	{always, (*desk).cautions},
+	{laidOut, (*desk).handover},
 }
 
 func always(In) bool { return true }

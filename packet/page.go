@@ -57,6 +57,13 @@ type leaf struct {
 	body  box
 }
 
+// plainLeaf is an upright page without a head: what is on it has its own.
+func plainLeaf(p Paper, title string) *leaf {
+	l := &leaf{title: title, no: 1, body: box{margin, margin, p.W - 2*margin, p.H - 2*margin - foot}}
+	l.Sheet = sheet.Sheet{Title: title, W: p.W, H: p.H}
+	return l
+}
+
 // newLeaf is a page with its head.
 func newLeaf(p Paper, across bool, job, title string, no int) *leaf {
 	w, h := p.W, p.H

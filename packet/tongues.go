@@ -1,0 +1,45 @@
+package packet
+
+import (
+	"fmt"
+
+	"strake/drawing"
+	"strake/setout"
+	"strake/words"
+)
+
+// tongues is which way tongues lead, and the rooms in the order of laying.
+func (d *desk) tongues() {
+	p := d.in.Plan
+	f := d.open("Tongues, and the order of rooms", true)
+	f.para("A heavy line is an edge that keeps its tongue, a dashed one an edge that is sawn off. Arrows: the way rows follow one another, tongue leading; a spline (heavy and dashed) is where groove meets groove and the way turns. A number in a ring: the rooms in the order of laying.")
+	if s := words.SplineText(p, d.say); s != "" {
+		f.para(s + ".")
+	}
+	list := d.orderOfRooms()
+	h := f.left() - float64(len(list))*f.size*leading*1.4 - 2
+	f.figure(f.body.w, h, drawing.Tongues(p, drawing.Page{W: f.body.w, H: h}).Items)
+	for i, s := range list {
+		f.step(fmt.Sprint(i+1), s)
+	}
+}
+
+// orderOfRooms says of each room which rows it has and where the work can rest.
+func (d *desk) orderOfRooms() []string {
+	var out []string
+	for _, s := range setout.Stages(d.in.Plan) {
+		line := fmt.Sprintf("%s: rows %d to %d, places %d to %d", s.Room, s.First, s.Last, s.From, s.To)
+		for _, l := range s.Leads {
+			line += fmt.Sprintf("; leads to %s at rows %d to %d", l.Room, l.First, l.Last)
+		}
+		for k, n := range s.Pauses {
+			word := "; can rest on a clean edge after row "
+			if k > 0 {
+				word = " or "
+			}
+			line += word + fmt.Sprint(n)
+		}
+		out = append(out, line)
+	}
+	return out
+}
