@@ -6,7 +6,7 @@ FUZZTIME ?= 8s
 STATICCHECK ?= $(shell go env GOPATH)/bin/staticcheck
 PLATFORMS = linux/amd64 linux/arm64 darwin/amd64 darwin/arm64 windows/amd64 windows/arm64
 
-.PHONY: test race fuzz bench bench-rack bench-solvers geos outside office bars-solver build-all lint docs
+.PHONY: test race fuzz bench bench-rack bench-solvers geos outside librecad office bars-solver build-all lint docs
 
 test: ## all tests
 	go test ./...
@@ -38,6 +38,11 @@ bench-solvers: ## small floors against HiGHS and CBC: docs/solvers.md
 
 outside: ## drawings read by other programs: poppler, qpdf, python3-ezdxf
 	go test -tags outside -count=1 -run Outside ./cmd/strake
+
+# Skipped, and says so, where LibreCAD is not installed.
+librecad: ## the floor's .dxf drawn by LibreCAD
+	go vet -tags outside ./cmd/strake
+	go test -tags outside -count=1 -v -run LibreCAD ./cmd/strake
 
 geos: ## floor outlines and gaps held against GEOS
 	CGO_ENABLED=1 go vet -tags geos ./floor

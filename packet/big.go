@@ -2,14 +2,14 @@ package packet
 
 import "strake/sheet"
 
-// numeral is the size of writing whose figures are 8 mm high: in the font used a
+// Numeral is the size of writing whose figures are 8 mm high: in the font used a
 // figure is 0.69 of the size (measured on the rendered page, see the tests).
-const numeral = 11.8
+const Numeral = 11.8
 
 // big is a figure to be read standing, in the width that it takes; it shrinks where it
 // is longer than w mm.
 func big(text string, at sheet.Pt, w float64) sheet.Text {
-	return fitted(text, at, numeral, w, sheet.Start)
+	return fitted(text, at, Numeral, w, sheet.Start)
 }
 
 func bold(t sheet.Text) sheet.Text {

@@ -83,7 +83,7 @@ func (c *carder) cells(r paper.Row) []cell {
 		if x.first {
 			x.big = "(" + x.big + ")"
 		}
-		x.w = sheet.Text{Text: x.big, Size: numeral}.Width()*0.93 + 7 // the font is narrower than the table says
+		x.w = sheet.Text{Text: x.big, Size: Numeral}.Width()*0.93 + 7 // the font is narrower than the table says
 		if x.first {
 			x.w += boxWide
 		}
@@ -148,7 +148,7 @@ func (c *carder) row(r paper.Row) {
 	top, h, f := c.f.y, c.high(r), c.f
 	f.frame(box{f.body.x, top, f.body.w, h}, sheet.None, rule)
 	f.line(f.body.x+nameWide, top, f.body.x+nameWide, top+h, thin)
-	f.Put(fitted(r.Name, sheet.Pt{X: f.body.x + 2, Y: top + 11}, numeral*1.15, nameWide-8, sheet.Start))
+	f.Put(fitted(r.Name, sheet.Pt{X: f.body.x + 2, Y: top + 11}, Numeral*1.15, nameWide-8, sheet.Start))
 	f.tickBox(f.body.x+nameWide-5, top+5)
 	f.write(fmt.Sprintf("no. %d to lay", r.Order), f.body.x+2, top+15.5, note, false)
 	f.Put(bold(fitted(c.d.say.Of(r.Length)+" long", sheet.Pt{X: f.body.x + 2, Y: top + 19.5}, note, (nameWide-4)/1.15, sheet.Start)))

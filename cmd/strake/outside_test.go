@@ -5,6 +5,8 @@ package main
 import (
 	"bytes"
 	"context"
+	"fmt"
+	"image"
 	"image/png"
 	"math"
 	"os"
@@ -17,6 +19,7 @@ import (
 
 	"strake/examples"
 	"strake/jobfile"
+	"strake/packet"
 	"strake/plan"
 	"strake/sheet"
 	"strake/sheet/pdf"
@@ -144,5 +147,183 @@ func writeFile(t *testing.T, name string, data []byte) {
 	t.Helper()
 	if err := os.WriteFile(name, data, 0o600); err != nil {
 		t.Fatal(err)
+	}
+}
+
+// packetOf writes the packet of an example and gives its file.
+func packetOf(t *testing.T, example string, args ...string) string {
+	t.Helper()
+	dir := t.TempDir()
+	data, err := examples.Read(example)
+	if err != nil {
+		t.Fatal(err)
+	}
+	writeFile(t, filepath.Join(dir, "job.yaml"), data)
+	var out, errs bytes.Buffer
+	if code := run(append([]string{"plan", filepath.Join(dir, "job.yaml"), "-o", dir}, args...), rim{ctx: context.Background(), out: &out, err: &errs}); code != exitOK {
+		t.Fatalf("%d\n%s%s", code, out.String(), errs.String())
+	}
+	return filepath.Join(dir, packetName)
+}
+
+// rendered is a page of a document, a tenth of a millimetre a dot unless asked otherwise.
+func rendered(t *testing.T, file string, page int, how ...string) image.Image {
+	t.Helper()
+	if len(how) == 0 {
+		how = []string{"-r", "254"}
+	}
+	base := filepath.Join(t.TempDir(), "page")
+	said(t, "pdftoppm", append(how, "-gray", "-png", "-singlefile", "-f", strconv.Itoa(page), "-l", strconv.Itoa(page), file, base)...)
+	data, err := os.ReadFile(base + ".png")
+	if err != nil {
+		t.Fatal(err)
+	}
+	m, err := png.Decode(bytes.NewReader(data))
+	if err != nil {
+		t.Fatal(err)
+	}
+	return m
+}
+
+func dark(m image.Image, x, y int) bool {
+	r, _, _, _ := m.At(x, y).RGBA()
+	return r < 0x8000
+}
+
+// pageOf is the first page that says something.
+func pageOf(t *testing.T, file, says string) int {
+	t.Helper()
+	for i, p := range strings.Split(said(t, "pdftotext", file, "-"), "\f") {
+		if strings.Contains(p, says) {
+			return i + 1
+		}
+	}
+	t.Fatalf("no page says %q", says)
+	return 0
+}
+
+// The packet holds by qpdf; its pages are Letter or A4 as asked, all its fonts are in
+// it, its words are found, it is no larger than 5 MB.
+func TestPacketOutside(t *testing.T) {
+	for _, tt := range []struct {
+		example, paper string
+		w, h           float64 // of a page, in points of 1/72 in
+	}{{"ferry-parlour", "letter", 612, 792}, {"ferry-parlour", "a4", 595.28, 841.89}, {"sail-loft", "a4", 595.28, 841.89}} {
+		file := packetOf(t, tt.example, "--paper", tt.paper)
+		said(t, "qpdf", "--check", file)
+		if info, err := os.Stat(file); err != nil || info.Size() > 5<<20 {
+			t.Errorf("%v, %v", info.Size(), err)
+		}
+		for _, line := range strings.Split(strings.TrimSpace(said(t, "pdffonts", file)), "\n")[2:] {
+			if f := strings.Fields(line); f[len(f)-5] != "yes" {
+				t.Errorf("a font is not in the file: %s", line)
+			}
+		}
+		sizes := regexp.MustCompile(`Page +\d+ size: +([\d.]+) x ([\d.]+) pts`).FindAllStringSubmatch(said(t, "pdfinfo", "-f", "1", "-l", "999", file), -1)
+		pages := strings.Count(said(t, "pdftotext", file, "-"), "\f")
+		if len(sizes) != pages || pages < 30 {
+			t.Errorf("%d sizes of %d pages", len(sizes), pages)
+		}
+		for i, m := range sizes {
+			w, _ := strconv.ParseFloat(m[1], 64)
+			h, _ := strconv.ParseFloat(m[2], 64)
+			if math.Abs(min(w, h)-tt.w) > 0.1 || math.Abs(max(w, h)-tt.h) > 0.1 {
+				t.Errorf("%s, page %d is %v by %v points", tt.example, i+1, w, h)
+			}
+		}
+		if last := fmt.Sprintf("page %d of %d", pages, pages); pageOf(t, file, last) != pages {
+			t.Errorf("%q is not on the last page", last)
+		}
+		for _, want := range []string{"The room as measured", "Ways to lay the rows", "Row plan to scale", "Lines to snap", "MEASURE FIRST", "Story stick", "May it be laid?",
+			"What to buy", "Steps and days", "When the boards come", "Readings on site", "How it is done", "What to mind", "EXAMPLE"} {
+			if want != "EXAMPLE" || tt.example == "sail-loft" {
+				pageOf(t, file, want)
+			}
+		}
+	}
+}
+
+// The bar of 100 mm beside the story stick is 100 mm on the page as it is rendered, and
+// so is the scale of the strips: the marks of two neighbouring rows on one strip lie a
+// row width apart.
+func TestStoryStickOutside(t *testing.T) {
+	file := packetOf(t, "sail-loft")
+	m := rendered(t, file, pageOf(t, file, "Row lines at full size"))
+	long, rows := 0, 0
+	for y := range m.Bounds().Dy() / 2 {
+		if n := run100(m, y); n > long {
+			long = n
+		}
+	}
+	if math.Abs(float64(long)/10-100) > 0.5 { // its strokes at the ends are 0.35 mm thick
+		t.Errorf("the bar is %.1f mm", float64(long)/10)
+	}
+	// The rows of the loft are taken from its layout; the strip is read down its left side.
+	data, err := examples.Read("sail-loft")
+	if err != nil {
+		t.Fatal(err)
+	}
+	j, _, err := jobfile.ReadJob("job", data)
+	if err != nil {
+		t.Fatal(err)
+	}
+	pitch := j.Boards.Pitch().Millimetres()
+	var at []int
+	for y := 500; y < m.Bounds().Dy()-250; y++ {
+		if dark(m, 120+200, y) && !dark(m, 120+200, y-1) { // 20 mm into the strip, right of the triangle and left of the names
+			at = append(at, y)
+		}
+	}
+	for i := 1; i < len(at); i++ {
+		if d := float64(at[i]-at[i-1]) / 10; math.Abs(d-pitch) < 0.25 {
+			rows++
+		}
+	}
+	if rows == 0 {
+		t.Errorf("no two marks lie %.1f mm apart: %v", pitch, at)
+	}
+}
+
+// run100 is the longest run of dark dots on a line that is about 100 mm long.
+func run100(m image.Image, y int) int {
+	best, n := 0, 0
+	for x := range m.Bounds().Dx() {
+		if dark(m, x, y) {
+			n++
+			continue
+		}
+		if n > best && n < 1100 {
+			best = n
+		}
+		n = 0
+	}
+	return best
+}
+
+// Figures on row cards are 8 mm high or more: the first figure of the first row, as it
+// is rendered, counted from its top to its foot.
+func TestNumeralsOutside(t *testing.T) {
+	s := sheet.Sheet{W: 60, H: 30}
+	s.Put(sheet.Text{Text: "8", At: sheet.Pt{X: 10, Y: 20}, Size: packet.Numeral, Ink: sheet.Black})
+	var b bytes.Buffer
+	if err := pdf.Write(&b, "figure", s); err != nil {
+		t.Fatal(err)
+	}
+	file := filepath.Join(t.TempDir(), "figure.pdf")
+	writeFile(t, file, b.Bytes())
+	m := rendered(t, file, 1)
+	first, last := -1, -1
+	for y := range m.Bounds().Dy() {
+		for x := range m.Bounds().Dx() {
+			if dark(m, x, y) {
+				if first < 0 {
+					first = y
+				}
+				last = y
+			}
+		}
+	}
+	if high := float64(last-first+1) / 10; high < 8 {
+		t.Errorf("a figure is %.1f mm high", high)
 	}
 }
