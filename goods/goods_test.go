@@ -302,3 +302,22 @@ func TestMadeHasNoPrice(t *testing.T) {
 		t.Errorf("without a price: %v", s.Unpriced)
 	}
 }
+
+// Where base stops is said with the casing that was taken, and its source.
+func TestCasingIsSaid(t *testing.T) {
+	f := den()
+	f.Casings = []string{"hall", "study"}
+	for _, w := range []Wants{{Base: Buy}, {Base: Refit}} {
+		l := find(t, Of(f, w), "base")
+		if !strings.Contains(l.Source, SrcCasing) || !strings.Contains(strings.Join(l.Notes, "; "), `2-1/2" from the jambs of hall and study`) {
+			t.Errorf("%+v", l)
+		}
+	}
+	if l := find(t, Of(f, Wants{Base: Buy, Casing: 3 * in, CasingTold: true}), "base"); strings.Contains(l.Source, SrcCasing) || !strings.Contains(strings.Join(l.Notes, "; "), `3" from the jambs`) {
+		t.Errorf("%+v", l)
+	}
+	f.Casings = nil
+	if l := find(t, Of(f, Wants{Base: Buy}), "base"); strings.Contains(l.Source, SrcCasing) || strings.Contains(strings.Join(l.Notes, "; "), "jambs") {
+		t.Errorf("%+v", l)
+	}
+}

@@ -3,13 +3,15 @@ package goods
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strconv"
+	"strings"
 
 	"strake/tape"
 )
 
 // Stretch is one piece of base as it goes along a wall: from corner or opening to
-// corner or opening, counter-clockwise round the room.
+// corner or the outer edge of a casing, counter-clockwise round the room.
 type Stretch struct {
 	Wall   string      // A-B
 	From   tape.Length // from the wall's first corner
@@ -35,18 +37,36 @@ func (k *work) moulding(what string, item Item, way Way, thick tape.Length, sold
 	for _, s := range k.f.Stretches {
 		sum += s.Length
 	}
-	from := fmt.Sprintf("%s of wall, openings and what stands against it taken off: %d pieces", k.long(sum), whole)
+	from := fmt.Sprintf("%s of wall, openings with their casings and what stands against it taken off: %d pieces", k.long(sum), whole)
+	source, cased := k.cased()
 	if way == Refit {
 		l := Line{Group: Mould, What: what + " as it is", Count: whole, Unit: "piece", From: from,
 			Do: "Take it off with a wide blade behind it, write wall and number on the back of each piece (A-B 1 is the one nearest to corner A), pull the nails through from behind. Buy a bar to spare for what splits."}
+		l.Source, l.Notes = source, cased
 		for i, n := range names {
 			l.Notes = append(l.Notes, n+" "+k.say(pieces[i]))
 		}
 		k.add(l)
 		return
 	}
-	k.cut(Line{Group: Mould, What: what, Item: item, From: from, Source: SrcBase + "; " + SrcFit,
+	k.cut(Line{Group: Mould, What: what, Item: item, From: from, Source: joined(SrcBase, SrcFit, source), Notes: cased,
 		Do: "Cope inside corners, mitre outside ones, scarf long walls over a stud. Cut each piece long, by the wall and not by this list."}, names, pieces, sold, true)
+}
+
+// cased says which casings are taken for the usual ones, and where that comes from.
+func (k *work) cased() (source string, notes []string) {
+	if len(k.f.Casings) == 0 {
+		return "", nil
+	}
+	if !k.w.CasingTold {
+		source = SrcCasing
+	}
+	return source, []string{fmt.Sprintf("pieces end %s from the jambs of %s, at the casing's outer edge (casing, at the doorway)", k.say(k.w.Casing), listed(k.f.Casings))}
+}
+
+// joined is sources one after the other, those there are.
+func joined(ss ...string) string {
+	return strings.Join(slices.DeleteFunc(ss, func(s string) bool { return s == "" }), "; ")
 }
 
 // pieces are the pieces along the walls: longer at outside corners by the mitre, in

@@ -56,6 +56,8 @@ type Wants struct {
 	DoorJoints  bool        // strips may be joined in a doorway
 	Fit         tape.Length // what a piece is cut longer by, to be fitted
 	FitTold     bool
+	Casing      tape.Length // from a jamb's face to its outer edge, where a doorway does not say
+	CasingTold  bool
 	Roll        Roll
 	StapleEvery tape.Length
 	Glue        Glue
@@ -118,6 +120,7 @@ const (
 	SrcBase   = "common practice, no source: base and shoe come in bars of 8, 12 and 16 ft"
 	SrcStrip  = "a flooring store's list of mouldings: sold in lengths of 78 in"
 	SrcFit    = "common practice, no source: cut 1/2 in long and fitted"
+	SrcCasing = "common practice, no source: casings of 2-1/4 in, set back 1/4 in from the jamb's face"
 	SrcRoll   = "from memory: number 15 felt comes in rolls of 36 in by 144 ft"
 	SrcLap    = "Hardwood Floors magazine, February 2017: laps of at least 4 in"
 	SrcStaple = "common practice, no source: a staple every 12 in along both edges of a sheet"
@@ -148,6 +151,9 @@ func (w Wants) Filled() Wants {
 	}
 	if !w.FitTold {
 		w.Fit = tape.Inch / 2
+	}
+	if !w.CasingTold {
+		w.Casing = tape.Inch * 5 / 2
 	}
 	for _, x := range []struct {
 		to *tape.Length

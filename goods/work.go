@@ -14,6 +14,7 @@ type Floor struct {
 	Base, Shoe tape.Length // thickness, 0 none
 	Kerf       tape.Length
 	Stretches  []Stretch
+	Casings    []string // doorways whose casing is taken for the usual one
 	Openings   []Opening
 	Under      UnderFloor
 	Fixed      Fixed

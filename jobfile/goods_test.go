@@ -18,6 +18,7 @@ const goodsKeys = `goods:
   strip_sold: [72]
   joints_in_doorways: yes
   fit: 1/4
+  casing: 0
   roll: {width: 40, length: 100', lap: 6}
   glue: {bead: 3/8, apart: 8, tube: 300}
   tools:
@@ -37,7 +38,7 @@ func TestGoodsKeys(t *testing.T) {
 	}
 	ft, in := tape.Foot, tape.Inch
 	want := goods.Wants{Told: true, Base: goods.Buy, Shoe: goods.NoWay, BaseSold: []tape.Length{8 * ft, 12 * ft}, StripSold: []tape.Length{72 * in}, DoorJoints: true,
-		Fit: in / 4, FitTold: true, Roll: goods.Roll{Width: 40 * in, Length: 100 * ft, Lap: 6 * in}, Glue: goods.Glue{Bead: 3 * in / 8, Apart: 8 * in, Tube: 300},
+		Fit: in / 4, FitTold: true, CasingTold: true, Roll: goods.Roll{Width: 40 * in, Length: 100 * ft, Lap: 6 * in}, Glue: goods.Glue{Bead: 3 * in / 8, Apart: 8 * in, Tube: 300},
 		Tools: []goods.Tool{{Name: goods.Nailer, Have: goods.Rent, Days: 2, Daily: goods.Exactly(45)},
 			{Name: goods.JambSaw, Have: goods.BuyOne, Price: goods.Money{Told: true, Low: 30, Likely: 40, High: 50}}},
 		Prices: goods.Prices{Told: true, Currency: "USD", Tax: 0.0825, TaxTold: true, Of: map[goods.Item]goods.Money{
@@ -54,6 +55,7 @@ func TestGoodsErrors(t *testing.T) {
 		"roll: {width: 40, length":        {"roll: {width: 11, length", "out of range"},
 		"bead: 3/8, apart: 8":             {"bead: 1/2, apart: 1", "out of range"},
 		"width: 40, length: 100', lap: 6": {"width: 20, length: 100', lap: 11", "more than half"},
+		"casing: 0":                       {"casing: 20", "out of range"},
 		"tube: 300":                       {"tube: 3", "this is not such a number"},
 		"floor nailer":                    {"floor stapler", "no tool of the list"},
 		"have: rent, days":                {"have: own, days", "go with what is rented"},

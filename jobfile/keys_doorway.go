@@ -16,6 +16,7 @@ var doorwayTable = table[room.Doorway]{fields: []field[room.Doorway]{
 	length("width", "Between the jambs.", within{200 * mm, 12000 * mm}, func(w *room.Doorway) *tape.Length { return &w.Width }).must(),
 	length("thickness", "Of the wall there, with plaster or drywall on both sides.", within{10 * mm, 2000 * mm}, func(w *room.Doorway) *tape.Length { return &w.Thickness }).must(),
 	yes("undercut", "The jambs are sawn off so that boards pass under them.", func(w *room.Doorway) *bool { return &w.Undercut }).or("no: the jambs are met like walls"),
+	told(length("casing", "From a jamb's face to the outer edge of its casing on the wall: base and shoe stop there. 0 where there is none.", within{0, 400 * mm}, func(w *room.Doorway) *tape.Length { return &w.Casing }), func(w *room.Doorway) { w.Cased = true }).or("that of the goods"),
 	beyondField().must(),
 	length("ends", "How deep in the wall this floor ends, from this room's side (not where another room of this job lies beyond).", within{0, 2000 * mm}, func(w *room.Doorway) *tape.Length { return &w.Ends }).or("half the wall's thickness, under the door leaf"),
 	sub("old_floor", "Boards that lie beyond already, where this floor ends.", oldTable, func(w *room.Doorway) *room.Old { return &w.Old }),

@@ -41,6 +41,7 @@ func goodsField() field[draft] {
 		lengths("nosing_sold", "Lengths that nosings are sold in.", "[78 in]", aBar, func(w *goods.Wants) *[]tape.Length { return &w.NosingSold }).or("78 in"),
 		yes("joints_in_doorways", "A strip may be joined in a doorway that is wider than a bar; a nosing never.", func(w *goods.Wants) *bool { return &w.DoorJoints }).or("no"),
 		told(length("fit", "What every piece is cut longer by, to be fitted.", within{0, 50 * mm}, func(w *goods.Wants) *tape.Length { return &w.Fit }), func(w *goods.Wants) { w.FitTold = true }).or("1/2 in: " + goods.SrcFit),
+		told(length("casing", "From a jamb's face to the outer edge of its casing, at doorways that do not say: base and shoe stop there.", within{0, 400 * mm}, func(w *goods.Wants) *tape.Length { return &w.Casing }), func(w *goods.Wants) { w.CasingTold = true }).or("2-1/2 in: " + goods.SrcCasing),
 		sub("roll", "The roll that the sheet under the boards comes in.", rollTable, func(w *goods.Wants) *goods.Roll { return &w.Roll }),
 		length("staple_every", "From one staple to the next along the edges of a sheet.", within{50 * mm, 2000 * mm}, func(w *goods.Wants) *tape.Length { return &w.StapleEvery }).or("12 in: " + goods.SrcStaple),
 		sub("glue", "How adhesive goes on, where boards are glued as well as nailed (glue: yes under site).", glueTable, func(w *goods.Wants) *goods.Glue { return &w.Glue }),

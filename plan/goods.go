@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"math"
 	"slices"
+	"strings"
 
 	"strake/fasten"
 	"strake/floor"
@@ -37,13 +38,13 @@ func (p Plan) GoodsFloor() goods.Floor {
 	j := p.Job
 	return goods.Floor{
 		Unit: j.Unit, Style: tape.Paper(j.Unit), Base: j.Base, Shoe: j.Shoe, Kerf: j.Limits.Kerf.Value,
-		Stretches: p.stretches(), Openings: p.stripped(), Fixed: p.fixed(), Under: p.underBoards(),
+		Stretches: p.stretches(), Casings: p.casings(), Openings: p.stripped(), Fixed: p.fixed(), Under: p.underBoards(),
 		Out: p.tornOut(), Saws: p.sawn(), Site: p.asked(),
 	}
 }
 
-// stretches are the walls less openings and what stands against them, going round
-// each ring of the floor; a bowed wall is one.
+// stretches are the walls less openings, their casings and what stands against them,
+// going round each ring of the floor; a bowed wall is one.
 func (p Plan) stretches() []goods.Stretch {
 	var out []goods.Stretch
 	for _, r := range p.Floor.Rings {
@@ -61,7 +62,7 @@ func (p Plan) stretches() []goods.Stretch {
 	return out
 }
 
-// round are the stretches of one ring.
+// round are the stretches of one ring. What a casing leaves nothing of is none.
 func (p Plan) round(r floor.Ring) []goods.Stretch {
 	n := len(r.Edges)
 	at := func(i int) floor.Edge { return p.Floor.Edges[r.Edges[(i+n)%n]] }
@@ -77,11 +78,41 @@ func (p Plan) round(r floor.Ring) []goods.Stretch {
 		}
 		l := micro(e.To.Sub(e.From).Len())
 		if k == 0 || !goesOn(before, e) {
-			out = append(out, goods.Stretch{Wall: e.Wall.String(), From: micro(e.From.Sub(p.Built.At[e.Wall[0]]).Len()), Turns: [2]float64{turn(before, e), 0}})
+			c := p.casing(before)
+			out = append(out, goods.Stretch{Wall: e.Wall.String(), From: micro(e.From.Sub(p.Built.At[e.Wall[0]]).Len()) + c, Length: -c, Turns: [2]float64{turn(before, e), 0}})
 		}
 		s := &out[len(out)-1]
 		s.Length += l
+		if !goesOn(e, after) {
+			s.Length -= p.casing(after)
+		}
 		s.Turns[1] = turn(e, after)
+	}
+	return slices.DeleteFunc(out, func(s goods.Stretch) bool { return s.Length <= 0 })
+}
+
+// casing is how far from the jamb base stops where an edge of a doorway follows; 0
+// beside anything else.
+func (p Plan) casing(e floor.Edge) tape.Length {
+	name, ok := strings.CutPrefix(strings.TrimPrefix(e.Name, "jamb of "), "doorway ")
+	if !ok || e.Stay != "" || moulded(e) {
+		return 0
+	}
+	for _, d := range p.Job.Sketch.Doorways {
+		if d.Name == name && d.Cased {
+			return d.Casing
+		}
+	}
+	return p.Job.Goods.Filled().Casing
+}
+
+// casings are the doorways that do not tell their casing.
+func (p Plan) casings() []string {
+	var out []string
+	for _, d := range p.Job.Sketch.Doorways {
+		if !d.Cased {
+			out = append(out, d.Name)
+		}
 	}
 	return out
 }

@@ -112,6 +112,8 @@ type Doorway struct {
 	Width     tape.Length // between the jambs
 	Thickness tape.Length // of the wall there
 	Undercut  bool        // boards pass under both jambs
+	Casing    tape.Length // from a jamb's face to the outer edge of its casing on the wall
+	Cased     bool        // Casing was told
 	Beyond    Beyond
 	OtherWall Wall        // BeyondRoom: the wall on the far side
 	OtherFrom string      // BeyondRoom

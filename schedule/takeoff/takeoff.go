@@ -10,7 +10,6 @@ import (
 	"cmp"
 
 	"strake/caution"
-	"strake/floor"
 	"strake/goods"
 	"strake/plan"
 	"strake/ready"
@@ -68,16 +67,14 @@ func rooms(p plan.Plan) []string {
 	return out
 }
 
-// walls are the feet of wall that take a base: all but openings and what stands
-// against them.
+// walls are the feet of wall that take a base: all but openings with their casings and
+// what stands against them.
 func walls(p plan.Plan) float64 {
-	mm := 0.0
-	for _, e := range p.Floor.Edges {
-		if e.Kind == floor.Wall && e.Wall[0] != "" {
-			mm += e.To.Sub(e.From).Len()
-		}
+	var sum tape.Length
+	for _, s := range p.GoodsFloor().Stretches {
+		sum += s.Length
 	}
-	return mm / tape.Foot.Millimetres()
+	return float64(sum) / float64(tape.Foot)
 }
 
 func openings(w *schedule.Work, p plan.Plan) {
