@@ -18,7 +18,9 @@ import (
 // rules holds a calendar to the line rules of RFC 5545: 3.1 (content lines, CR LF,
 // at most 75 octets, no octet of a rune parted from it), 3.3.11 (text is escaped),
 // 3.4 (one VCALENDAR round all), 3.6 (VERSION and PRODID once), 3.6.1 (UID and
-// DTSTAMP once in each event), 3.8.4.7 (no two events of one UID).
+// DTSTAMP once in each event), 3.3.4 and 3.3.5 (dates of eight digits that there are,
+// the stamp in UTC), 3.8.2.2 and 3.6.1 (an end once, of the kind of its start and later
+// than it: a day's event ends with the day after), 3.8.4.7 (no two events of one UID).
 func rules(data []byte) error {
 	if !bytes.HasSuffix(data, []byte("\r\n")) {
 		return fmt.Errorf("the last line has no end")
@@ -43,28 +45,46 @@ func rules(data []byte) error {
 	}
 	content := regexp.MustCompile(`^[A-Z-]+(;[A-Z-]+=[^:;,"]+)*:.*$`)
 	text := regexp.MustCompile(`^([^\\,;]|\\[\\;,nN])*$`)
+	day := func(value, form string) (time.Time, error) {
+		at, err := time.Parse(form, value)
+		if err == nil && at.Format(form) != value {
+			err = fmt.Errorf("%q is written otherwise", value)
+		}
+		return at, err
+	}
+	var from, to time.Time
 	seen, count, depth := map[string]bool{}, map[string]int{}, []string{}
 	for i, l := range whole {
 		if !content.MatchString(l) {
 			return fmt.Errorf("no content line: %q", l)
 		}
 		name, value, _ := strings.Cut(l, ":")
-		name, _, _ = strings.Cut(name, ";")
+		name, of, _ := strings.Cut(name, ";")
+		var err error
 		count[name]++
 		switch name {
 		case "BEGIN":
 			depth = append(depth, value)
 			if value == "VEVENT" {
-				count["UID"], count["DTSTAMP"], count["DTSTART"] = 0, 0, 0
+				count["UID"], count["DTSTAMP"], count["DTSTART"], count["DTEND"], count["DURATION"] = 0, 0, 0, 0, 0
 			}
 		case "END":
 			if len(depth) == 0 || depth[len(depth)-1] != value {
 				return fmt.Errorf("END:%s closes %v", value, depth)
 			}
 			depth = depth[:len(depth)-1]
+			if value == "VEVENT" && (count["DTEND"] != 1 || count["DURATION"] > 0 || !to.After(from)) {
+				return fmt.Errorf("an event from %s to %s: %d DTEND, %d DURATION", from, to, count["DTEND"], count["DURATION"])
+			}
 			if value == "VEVENT" && (count["UID"] != 1 || count["DTSTAMP"] != 1 || count["DTSTART"] != 1) {
 				return fmt.Errorf("an event with %d UID, %d DTSTAMP, %d DTSTART", count["UID"], count["DTSTAMP"], count["DTSTART"])
 			}
+		case "DTSTAMP":
+			_, err = day(value, "20060102T150405Z")
+		case "DTSTART":
+			from, err = day(value, "20060102")
+		case "DTEND":
+			to, err = day(value, "20060102")
 		case "UID":
 			if seen[value] {
 				return fmt.Errorf("two events of UID %s", value)
@@ -74,6 +94,9 @@ func rules(data []byte) error {
 			if !text.MatchString(value) {
 				return fmt.Errorf("not escaped: %q", value)
 			}
+		}
+		if dated := name == "DTSTART" || name == "DTEND"; err != nil || dated && of != "VALUE=DATE" {
+			return fmt.Errorf("%s: %v", l, err)
 		}
 		if len(depth) == 0 && i < len(whole)-1 || i == 0 && l != "BEGIN:VCALENDAR" {
 			return fmt.Errorf("line %q lies outside of the calendar", l)
@@ -96,17 +119,23 @@ func TestRulesSee(t *testing.T) {
 		t.Fatal(err)
 	}
 	for from, to := range map[string]string{
-		"\r\n ":             "",             // an unfolded line is too long
-		"\r\nUID":           "\nUID",        // a line feed alone
-		`\,`:                ",",            // not escaped
-		"UID:a":             "X-NO:a",       // no UID
-		"END:VEVENT":        "END:VTODO",    // closed by another
-		"VERSION:2.0":       "VERSION2.0",   // no content line
-		"PRODID":            "X-PRODID",     // none
-		"END:VCALENDAR\r\n": "",             // never closed
-		"STATUS:CONFIRMED":  "STATUS:\x07",  // a bell
-		"DTSTAMP":           "UID:b\r\nUID", // twice
-		"BEGIN:VCALENDAR":   "BEGIN:VCARD",
+		"\r\n ":                       "",             // an unfolded line is too long
+		"\r\nUID":                     "\nUID",        // a line feed alone
+		`\,`:                          ",",            // not escaped
+		"UID:a":                       "X-NO:a",       // no UID
+		"END:VEVENT":                  "END:VTODO",    // closed by another
+		"VERSION:2.0":                 "VERSION2.0",   // no content line
+		"PRODID":                      "X-PRODID",     // none
+		"END:VCALENDAR\r\n":           "",             // never closed
+		"STATUS:CONFIRMED":            "STATUS:\x07",  // a bell
+		"DTSTAMP":                     "UID:b\r\nUID", // twice
+		"BEGIN:VCALENDAR":             "BEGIN:VCARD",
+		"DTEND;VALUE=DATE:19700104":   "DTEND;VALUE=DATE:19700102", // ends with its own day
+		"DTSTART;VALUE=DATE:":         "DTSTART:",                  // a date that says it is a time
+		"DTSTART;VALUE=DATE:19700102": "DTSTART;VALUE=DATE:19701301",
+		"T000000Z":                    "", // a stamp without a time
+		"DTEND;":                      "X-END;",
+		"TRANSP:TRANSPARENT":          "DURATION:P1D", // an end and a length
 	} {
 		if bad := strings.ReplaceAll(good, from, to); bad == good || rules([]byte(bad)) == nil {
 			t.Errorf("%q for %q is not seen", to, from)
