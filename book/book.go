@@ -52,7 +52,8 @@ func F(formula string, is float64, st Style) Cell {
 	return Cell{Formula: formula, Number: is, kind: isFormula, Style: st}
 }
 
-// Sheet is a table with its name and the widths of its columns in characters.
+// Sheet is a table with its name and the widths of its columns in characters. Its
+// first row is its head.
 type Sheet struct {
 	Name   string
 	Widths []float64
@@ -104,27 +105,35 @@ func parts(sheets []Sheet) []part {
 		fmt.Fprintf(&types, `<Override PartName="/xl/worksheets/sheet%s.xml" ContentType="%sworksheet+xml"/>`, n, kind)
 		fmt.Fprintf(&list, `<sheet name="%s" sheetId="%s" r:id="rId%s"/>`, escaped(s.Name), n, n)
 		fmt.Fprintf(&rels, `<Relationship Id="rId%s" Type="%s/worksheet" Target="worksheets/sheet%s.xml"/>`, n, office, n)
-		out = append(out, part{"xl/worksheets/sheet" + n + ".xml", `<worksheet xmlns="` + main + `">` + s.columns() + s.cells() + `</worksheet>`})
+		out = append(out, part{"xl/worksheets/sheet" + n + ".xml", `<worksheet xmlns="` + main + `">` + view + s.columns() + s.cells() + page + `</worksheet>`})
 	}
 	styles := strconv.Itoa(len(sheets) + 1)
 	fmt.Fprintf(&rels, `<Relationship Id="rId%s" Type="%s/styles" Target="styles.xml"/>`, styles, office)
 	return append([]part{
 		{"[Content_Types].xml", `<Types xmlns="` + packed + `content-types"><Default Extension="rels" ContentType="application/vnd.openxmlformats-package.relationships+xml"/><Default Extension="xml" ContentType="application/xml"/><Override PartName="/xl/workbook.xml" ContentType="` + kind + `sheet.main+xml"/><Override PartName="/xl/styles.xml" ContentType="` + kind + `styles+xml"/>` + types.String() + `</Types>`},
 		{"_rels/.rels", `<Relationships xmlns="` + packed + `relationships"><Relationship Id="rId1" Type="` + office + `/officeDocument" Target="xl/workbook.xml"/></Relationships>`},
-		{"xl/workbook.xml", `<workbook xmlns="` + main + `" xmlns:r="` + office + `"><sheets>` + list.String() + `</sheets><calcPr calcId="0" fullCalcOnLoad="1"/></workbook>`},
+		{"xl/workbook.xml", `<workbook xmlns="` + main + `" xmlns:r="` + office + `"><bookViews><workbookView/></bookViews><sheets>` + list.String() + `</sheets>` + titles(sheets) + `<calcPr calcId="0" fullCalcOnLoad="1"/></workbook>`},
 		{"xl/_rels/workbook.xml.rels", `<Relationships xmlns="` + packed + `relationships">` + rels.String() + `</Relationships>`},
-		{"xl/styles.xml", `<styleSheet xmlns="` + main + `"><fonts count="2"><font><sz val="11"/><name val="Calibri"/></font><font><b/><sz val="11"/><name val="Calibri"/></font></fonts><fills count="2"><fill><patternFill patternType="none"/></fill><fill><patternFill patternType="gray125"/></fill></fills><borders count="1"><border><left/><right/><top/><bottom/><diagonal/></border></borders><cellStyleXfs count="1"><xf numFmtId="0" fontId="0" fillId="0" borderId="0"/></cellStyleXfs><cellXfs count="5">` + looks() + `</cellXfs></styleSheet>`},
+		{"xl/styles.xml", `<styleSheet xmlns="` + main + `"><fonts count="2"><font><sz val="11"/><name val="Calibri"/></font><font><b/><sz val="11"/><name val="Calibri"/></font></fonts><fills count="2"><fill><patternFill patternType="none"/></fill><fill><patternFill patternType="gray125"/></fill></fills><borders count="1"><border><left/><right/><top/><bottom/><diagonal/></border></borders><cellStyleXfs count="1"><xf numFmtId="0" fontId="0" fillId="0" borderId="0"/></cellStyleXfs><cellXfs count="6">` + looks() + `</cellXfs></styleSheet>`},
 	}, out...)
 }
 
-// looks are the styles in their order: format 4 is 1,234.00, 10 is 0.00 %.
+// looks are the styles in their order: format 4 is 1,234.00, 10 is 0.00 %. The last is
+// of plain text, off the figures on its left.
 func looks() string {
 	var b strings.Builder
-	for _, x := range [][2]int{{0, 0}, {0, 1}, {4, 0}, {4, 1}, {10, 0}} {
-		fmt.Fprintf(&b, `<xf numFmtId="%d" fontId="%d" fillId="0" borderId="0" xfId="0" applyNumberFormat="1" applyFont="1" applyAlignment="1"><alignment vertical="top" wrapText="1"/></xf>`, x[0], x[1])
+	for i, x := range [][2]int{{0, 0}, {0, 1}, {4, 0}, {4, 1}, {10, 0}, {0, 0}} {
+		off := ""
+		if i == plainText || Style(i) == Head {
+			off = ` horizontal="left" indent="1"`
+		}
+		fmt.Fprintf(&b, `<xf numFmtId="%d" fontId="%d" fillId="0" borderId="0" xfId="0" applyNumberFormat="1" applyFont="1" applyAlignment="1"><alignment vertical="top" wrapText="1"%s/></xf>`, x[0], x[1], off)
 	}
 	return b.String()
 }
+
+// plainText is the style of plain text.
+const plainText = 5
 
 func (s Sheet) columns() string {
 	if len(s.Widths) == 0 {
@@ -141,7 +150,7 @@ func (s Sheet) cells() string {
 	var b strings.Builder
 	b.WriteString("<sheetData>")
 	for r, row := range s.Rows {
-		fmt.Fprintf(&b, `<row r="%d">`, r+1)
+		fmt.Fprintf(&b, `<row r="%d"%s>`, r+1, s.height(row))
 		for c, x := range row {
 			b.WriteString(x.xml(Ref(c, r)))
 		}
@@ -155,7 +164,11 @@ func (c Cell) xml(ref string) string {
 	x := strconv.FormatFloat(c.Number, 'g', -1, 64)
 	switch c.kind {
 	case isText: // text is text, whatever it begins with
-		return fmt.Sprintf(`<c r="%s" s="%d" t="inlineStr"><is><t xml:space="preserve">%s</t></is></c>`, ref, c.Style, escaped(c.Text))
+		st := int(c.Style)
+		if c.Style == Plain {
+			st = plainText
+		}
+		return fmt.Sprintf(`<c r="%s" s="%d" t="inlineStr"><is><t xml:space="preserve">%s</t></is></c>`, ref, st, escaped(c.Text))
 	case isNumber:
 		return fmt.Sprintf(`<c r="%s" s="%d"><v>%s</v></c>`, ref, c.Style, x)
 	case isFormula:

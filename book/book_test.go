@@ -93,3 +93,50 @@ func has(z *zip.Reader, name string) bool {
 	}
 	return err == nil
 }
+
+// Rows are as high as their text is long, the head stays and is printed on each page,
+// and a page is as wide as its sheet.
+func TestPages(t *testing.T) {
+	for _, c := range []struct {
+		text string
+		wide int
+		want int
+	}{{"", 10, 1}, {"one two", 7, 1}, {"one two", 6, 2}, {"a b c d", 3, 2}, {"incomprehensible", 8, 2}, {"an incomprehensible", 8, 3}, {"x", 0, 1}} {
+		if got := linesOf(c.text, c.wide); got != c.want {
+			t.Errorf("%q in %d signs: %d lines, want %d", c.text, c.wide, got, c.want)
+		}
+	}
+	s := Sheet{Name: "Joe's", Widths: []float64{12}, Rows: [][]Cell{{T("what", Head)}, {T("a board of some length", Plain)}, {N(1e20, Plain)}}}
+	var b bytes.Buffer
+	if err := Write(&b, []Sheet{s}); err != nil {
+		t.Fatal(err)
+	}
+	one, list := partOf(t, b.Bytes(), "xl/worksheets/sheet1.xml"), partOf(t, b.Bytes(), "xl/workbook.xml")
+	for _, want := range []string{`<row r="1">`, `<row r="2" ht="45" customHeight="1">`, `<row r="3">`, `orientation="landscape" fitToWidth="1" fitToHeight="0"`, `fitToPage="1"`, `state="frozen"`} {
+		if !strings.Contains(one, want) {
+			t.Errorf("no %s in %s", want, one)
+		}
+	}
+	if want := `localSheetId="0">&#39;Joe&#39;&#39;s&#39;!$1:$1<`; !strings.Contains(list, want) {
+		t.Errorf("no %s in %s", want, list)
+	}
+}
+
+// partOf is the text of one part of a workbook.
+func partOf(t *testing.T, data []byte, name string) string {
+	t.Helper()
+	z, err := zip.NewReader(bytes.NewReader(data), int64(len(data)))
+	if err != nil {
+		t.Fatal(err)
+	}
+	f, err := z.Open(name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer f.Close()
+	all, err := io.ReadAll(f)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return string(all)
+}

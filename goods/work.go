@@ -91,7 +91,7 @@ func (k *work) cut(l Line, names []string, pieces, sold []tape.Length, long bool
 			x.Each = m.Times(k.per(b.Length))
 		}
 		if i > 0 {
-			x.From, x.Do, x.Notes = "the same", "", nil
+			x.From, x.Do, x.Notes, x.Source = "the same", "", nil, ""
 		} else {
 			x.Notes = append(x.Notes, k.proof(c))
 		}

@@ -372,7 +372,7 @@ func (o orderText) printed(a tape.Area) string { return tape.Paper(o.p.Job.Unit)
 
 // OrderCSV writes a line for each number of cartons and each way to lay.
 func OrderCSV(w io.Writer, p plan.Plan, ps []plan.Purchase) error {
-	lines := [][]string{{"face", "laid", "cartons", "chance of running short", "doubt of it", "left on average, sq ft", "lacking on average, sq ft", "price", "cost on average, running short included"}}
+	lines := [][]string{{"face", "laid", "cartons", "chance of running short", "doubt of it", "left on average, " + areaUnit(p.Job.Unit), "lacking on average, " + areaUnit(p.Job.Unit), "price", "cost on average, running short included"}}
 	say := words.In(p.Job.Unit)
 	for _, x := range ps {
 		for _, l := range x.Layers {
@@ -385,7 +385,7 @@ func OrderCSV(w io.Writer, p plan.Plan, ps []plan.Purchase) error {
 					price = strconv.FormatFloat(each*float64(c.Cartons), 'f', 2, 64)
 				}
 				lines = append(lines, []string{say.Rip(x.Boards.Face), string(l.Layer), strconv.Itoa(c.Cartons), strconv.FormatFloat(c.Short, 'f', 5, 64), strconv.FormatFloat(c.Doubt, 'f', 5, 64),
-					strconv.FormatFloat(x.Area(c.Left).SquareFeet(), 'f', 1, 64), strconv.FormatFloat(x.Area(c.Lacks).SquareFeet(), 'f', 1, 64), price, cost})
+					strconv.FormatFloat(areaIn(p.Job.Unit, x.Area(c.Left)), 'f', 1, 64), strconv.FormatFloat(areaIn(p.Job.Unit, x.Area(c.Lacks)), 'f', 1, 64), price, cost})
 			}
 		}
 	}

@@ -9,6 +9,7 @@ import (
 	"strake/book"
 	"strake/goods"
 	"strake/plan"
+	"strake/tape"
 	"strake/words"
 )
 
@@ -29,7 +30,7 @@ func heads(names ...string) []book.Cell {
 // goodsSheet has a row for each thing in the order of its groups, then sum, tax and
 // total, each low, likely and high.
 func goodsSheet(p plan.Plan, l goods.List) book.Sheet {
-	s := book.Sheet{Name: "Goods", Widths: []float64{18, 40, 8, 10, 11, 11, 11, 12, 12, 12, 50, 50, 40}}
+	s := book.Sheet{Name: "Goods", Widths: []float64{17, 34, 8, 11, 11, 11, 11, 12, 12, 12, 36, 40, 30}}
 	cur := inCurrency(p.Currency())
 	s.Rows = append(s.Rows, heads("group", "what", "count", "unit", "each, low"+cur, "each"+cur, "each, high"+cur, "low"+cur, "likely"+cur, "high"+cur, "counted from", "what to do", "where figures come from"))
 	lines := slices.Clone(l.Lines)
@@ -76,17 +77,32 @@ func goodsRow(x goods.Line, row int) []book.Cell {
 	return append(out, book.T(x.From, book.Plain), book.T(x.Do, book.Plain), book.T(x.Source, book.Plain))
 }
 
+// areaUnit is the unit that a table of a job has areas in, areaIn an area in it.
+func areaUnit(u tape.Unit) string {
+	if u.Imperial() {
+		return "sq ft"
+	}
+	return "m2"
+}
+
+func areaIn(u tape.Unit, a tape.Area) float64 {
+	if u.Imperial() {
+		return a.SquareFeet()
+	}
+	return a.SquareMetres()
+}
+
 // cartonsSheet has a row for each number of cartons and each way to lay.
 func cartonsSheet(p plan.Plan, ps []plan.Purchase) book.Sheet {
 	s := book.Sheet{Name: "Cartons", Widths: []float64{12, 12, 10, 14, 12, 16, 14, 16}}
 	cur := inCurrency(p.Currency())
-	s.Rows = append(s.Rows, heads("face", "laid", "cartons", "running short", "doubt of it", "left, sq ft", "price"+cur, "cost, running short included"+cur))
+	s.Rows = append(s.Rows, heads("face", "laid", "cartons", "running short", "doubt of it", "left, "+areaUnit(p.Job.Unit), "price"+cur, "cost, running short included"+cur))
 	say := words.In(p.Job.Unit)
 	for _, x := range ps {
 		for _, l := range x.Layers {
 			for i, c := range l.Choices {
 				row := []book.Cell{book.T(say.Rip(x.Boards.Face), book.Plain), book.T(string(l.Layer), book.Plain), book.N(float64(c.Cartons), book.Plain),
-					book.N(c.Short, book.Share), book.N(c.Doubt, book.Share), book.N(x.Area(c.Left).SquareFeet(), book.Money)}
+					book.N(c.Short, book.Share), book.N(c.Doubt, book.Share), book.N(areaIn(p.Job.Unit, x.Area(c.Left)), book.Money)}
 				if each := x.Boards.Carton.Price; each > 0 {
 					row = append(row, book.N(each*float64(c.Cartons), book.Money))
 				}

@@ -25,7 +25,11 @@ func (p Plan) Goods() goods.List { return p.GoodsOn(schedule.Calendar{}) }
 func (p Plan) GoodsOn(c schedule.Calendar) goods.List {
 	f := p.GoodsFloor()
 	if r := c.Rental; r.Needed {
-		f.Rental = goods.Rental{Days: r.Days(), Worked: r.Worked, Span: r.Start() + " to " + r.Return(), Firm: c.Firm()}
+		span := r.Start()
+		if r.Return() != span {
+			span += " to " + r.Return()
+		}
+		f.Rental = goods.Rental{Days: r.Days(), Worked: r.Worked, Span: span, Firm: c.Firm()}
 	}
 	return goods.Of(f, p.Job.Goods)
 }
