@@ -21,6 +21,11 @@ const (
 	Money       // two decimals
 	Sum         // bold, two decimals
 	Share       // percent
+	// Lengths: inches as whole and fraction, and mm.
+	Sixteenths
+	ThirtySeconds
+	Whole
+	Tenths
 )
 
 // Cell is text, a number, or a formula with the value that it has now.
@@ -114,15 +119,16 @@ func parts(sheets []Sheet) []part {
 		{"_rels/.rels", `<Relationships xmlns="` + packed + `relationships"><Relationship Id="rId1" Type="` + office + `/officeDocument" Target="xl/workbook.xml"/></Relationships>`},
 		{"xl/workbook.xml", `<workbook xmlns="` + main + `" xmlns:r="` + office + `"><bookViews><workbookView/></bookViews><sheets>` + list.String() + `</sheets>` + titles(sheets) + `<calcPr calcId="0" fullCalcOnLoad="1"/></workbook>`},
 		{"xl/_rels/workbook.xml.rels", `<Relationships xmlns="` + packed + `relationships">` + rels.String() + `</Relationships>`},
-		{"xl/styles.xml", `<styleSheet xmlns="` + main + `"><fonts count="2"><font><sz val="11"/><name val="Calibri"/></font><font><b/><sz val="11"/><name val="Calibri"/></font></fonts><fills count="2"><fill><patternFill patternType="none"/></fill><fill><patternFill patternType="gray125"/></fill></fills><borders count="1"><border><left/><right/><top/><bottom/><diagonal/></border></borders><cellStyleXfs count="1"><xf numFmtId="0" fontId="0" fillId="0" borderId="0"/></cellStyleXfs><cellXfs count="6">` + looks() + `</cellXfs></styleSheet>`},
+		{"xl/styles.xml", `<styleSheet xmlns="` + main + `"><numFmts count="3"><numFmt numFmtId="164" formatCode="# ??/16"/><numFmt numFmtId="165" formatCode="# ??/32"/><numFmt numFmtId="166" formatCode="0.0"/></numFmts><fonts count="2"><font><sz val="11"/><name val="Calibri"/></font><font><b/><sz val="11"/><name val="Calibri"/></font></fonts><fills count="2"><fill><patternFill patternType="none"/></fill><fill><patternFill patternType="gray125"/></fill></fills><borders count="1"><border><left/><right/><top/><bottom/><diagonal/></border></borders><cellStyleXfs count="1"><xf numFmtId="0" fontId="0" fillId="0" borderId="0"/></cellStyleXfs><cellXfs count="10">` + looks() + `</cellXfs></styleSheet>`},
 	}, out...)
 }
 
-// looks are the styles in their order: format 4 is 1,234.00, 10 is 0.00 %. The last is
+// looks are the styles in their order: format 1 is 1234, 4 is 1,234.00, 10 is 0.00 %,
+// those from 164 on are our own. The last is
 // of plain text, off the figures on its left.
 func looks() string {
 	var b strings.Builder
-	for i, x := range [][2]int{{0, 0}, {0, 1}, {4, 0}, {4, 1}, {10, 0}, {0, 0}} {
+	for i, x := range [][2]int{{0, 0}, {0, 1}, {4, 0}, {4, 1}, {10, 0}, {164, 0}, {165, 0}, {1, 0}, {166, 0}, {0, 0}} {
 		off := ""
 		if i == plainText || Style(i) == Head {
 			off = ` horizontal="left" indent="1"`
@@ -133,7 +139,7 @@ func looks() string {
 }
 
 // plainText is the style of plain text.
-const plainText = 5
+const plainText = int(Tenths) + 1
 
 func (s Sheet) columns() string {
 	if len(s.Widths) == 0 {

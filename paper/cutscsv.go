@@ -13,12 +13,21 @@ import (
 var cutsHead = []string{"kind", "row", "piece", "board", "length", "short side", "rip on floor left", "rip on floor right",
 	"rip on saw left", "rip on saw right", "keeps", "what", "measured in place", "remark"}
 
+// cutsFigures are the lengths of a cut again, as numbers.
+var cutsFigures = []string{"length", "rip on saw left", "rip on saw right"}
+
 // CutsCSV writes cuts.csv, a line for each cut, grouped by kind.
 func CutsCSV(w io.Writer, p plan.Plan) error {
 	say := words.In(p.Job.Unit)
-	lines := [][]string{cutsHead}
+	lines := [][]string{append(append([]string(nil), cutsHead...), figureHeads(cutsFigures, p)...)}
 	for _, c := range CutList(p) {
-		lines = append(lines, cutCells(c, p, say))
+		line := append(cutCells(c, p, say), figure(c.Piece.Cuts.Long(), p))
+		if c.Kind == Rip {
+			line = append(line, ripFigures(c.Piece, p)...)
+		} else {
+			line = append(line, "", "")
+		}
+		lines = append(lines, line)
 	}
 	return table(w, lines)
 }

@@ -16,11 +16,15 @@ var rowsHead = []string{
 	"rip on saw left", "rip on saw right", "rip keeps", "notches", "measured in place", "placed", "rest goes to", "board marks", "remark",
 }
 
+// rowsFigures are the lengths of a piece again, as numbers to reckon with.
+var rowsFigures = []string{"row length", "length", "rip on saw left", "rip on saw right"}
+
 // RowsCSV writes rows.csv: a line for each piece, in the order of laying, and
-// one for each row without boards. Lengths are text to the job's steps.
+// one for each row without boards. Lengths are text to the job's steps; the last
+// columns hold them as numbers, inches or mm.
 func RowsCSV(w io.Writer, p plan.Plan) error {
 	say := words.In(p.Job.Unit)
-	lines := [][]string{rowsHead}
+	lines := [][]string{append(append([]string(nil), rowsHead...), figureHeads(rowsFigures, p)...)}
 	remark := ""
 	if p.Lay.Example {
 		remark = example
@@ -30,10 +34,11 @@ func RowsCSV(w io.Writer, p plan.Plan) error {
 		if len(r.Pieces) == 0 {
 			line := append(head, make([]string, len(rowsHead)-len(head))...)
 			line[len(line)-1] = strings.Trim(unfilledText(p)+"; "+remark, "; ")
-			lines = append(lines, line)
+			lines = append(lines, append(line, figure(r.Length, p), "", "", ""))
 		}
 		for _, pc := range r.Pieces {
-			lines = append(lines, append(append(append([]string(nil), head...), pieceCells(pc, say)...), remark))
+			line := append(append(append([]string(nil), head...), pieceCells(pc, say)...), remark, figure(r.Length, p), figure(pc.Cuts.Long(), p))
+			lines = append(lines, append(line, ripFigures(pc, p)...))
 		}
 	}
 	return table(w, lines)

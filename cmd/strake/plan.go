@@ -39,6 +39,7 @@ func (planCmd) Help() string {
   lines.svg     the lines to snap, drawn in the rooms
   cuts.txt      the cut list: crosscuts, rips, mitres, notches, tongues to take off
   cuts.csv      the same for a spreadsheet
+  lists.xlsx    pieces, rows, cuts and boards as a workbook, lengths as numbers
   fasteners.txt with what boards are nailed, how many each row takes, how deep they go, what to keep out of
   fasteners.csv the same counts for a spreadsheet
   cautions.txt  what to mind with each task of the job, with the official source where there is one
@@ -158,6 +159,7 @@ var writers = []writer{
 	{"lines.svg", func(w io.Writer, p plan.Plan) error { return svg.Write(w, drawing.Lines(p)) }},
 	{"cuts.txt", paper.CutsText},
 	{"cuts.csv", paper.CutsCSV},
+	{"lists.xlsx", paper.ListBook},
 	{"fasteners.txt", paper.Fasteners},
 	{"fasteners.csv", paper.FastenersCSV},
 	{"cautions.txt", paper.Cautions},
