@@ -35,9 +35,12 @@ type maker struct {
 
 // makers are by the order of the work.
 var makers = []maker{
+	{make: flatness},
+	{make: readMoisture},
 	{make: tryNailer},
 	{make: blockStart},
 	{make: nailByHand},
+	{make: rackAhead},
 	{make: pullTight},
 	{make: splineTurn, when: func(f facts) bool { return f.turns }},
 	{make: dropIn},

@@ -22,14 +22,14 @@ func (f facts) lipFigure() Figure {
 	c.Cut("", section.Soft, lip)
 	c.Line(bold, section.At(p.Deep, -3.5), section.At(p.Deep, p.TongueLow+2))
 	c.Arrow(section.At(-1, p.TongueLow/2), section.At(-10, p.TongueLow/2))
-	c.Bold(section.At(-6, p.TongueLow+1.6), section.Small, "off")
-	c.Word(section.At(17, -4), section.Small, "saw here")
+	c.Bold(section.At(-6, p.TongueLow+1.6), section.Middle, "off")
+	c.Word(section.At(17, -4), section.Middle, "saw here")
 	return c.figure("1  OFF with the lower lip", 0)
 }
 
 // hole is a hole between a tongue to the left and a groove to the right.
 func (f facts) hole() (c pic, wide float64) {
-	c = f.at(full)
+	c = f.at(f.whole())
 	wide = min(c.p.Face, short)
 	c.ground(-22, wide+24, 7)
 	c.left(-22, -c.p.Air, section.Tongued)
@@ -40,16 +40,22 @@ func (f facts) hole() (c pic, wide float64) {
 func (f facts) tiltFigure() Figure {
 	c, wide := f.hole()
 	p := c.p
-	const slant = -20.0
 	ring := c.lipless(wide)
 	for i := range ring { // about the upper corner of its tongue edge
 		ring[i] = ring[i].Add(section.At(-wide, -p.TongueTop))
 	}
-	c.Cut("", section.EndGrain, turned(ring, slant, section.At(wide-3.4, p.TongueTop+1.8)))
-	c.Arrow(section.At(-10, p.Thick+22), section.At(-10, p.Thick+6))
-	c.Word(section.At(-10, p.Thick+24), section.Small, "2 down")
+	at, slant := section.At(wide-3.4, p.TongueTop+1.8), -16.0
+	const inner = 3 // of the ring: the corner that has to come past the tongue on the left
+	for slant > -40 && turned(ring, slant, at)[inner].Y < p.TongueTop+1.5 {
+		slant--
+	}
+	held := turned(ring, slant, at)
+	c.Cut("", section.EndGrain, held)
+	top := held[0].Add(section.At(0, 1.5))
+	c.Arrow(top.Add(section.At(-3, 12)), top)
+	c.Word(top.Add(section.At(-14, 7)), section.Middle, "2 down")
 	c.Arrow(section.At(wide-16, p.Thick+16), section.At(wide-2, p.Thick+6))
-	c.Word(section.At(wide+4, p.Thick+14), section.Small, "1 tongue in")
+	c.Word(section.At(wide+4, p.Thick+14), section.Middle, "1 tongue in")
 	return c.figure("2  TONGUE FIRST, then down", 0)
 }
 
@@ -66,9 +72,9 @@ func (f facts) droppedFigure() Figure {
 	for _, x := range []float64{wide * 0.3, wide * 0.7} {
 		c.Area("", sheet.Black, section.Light, section.Rect(x-4, 0, x+4, 1.2)...)
 	}
-	c.Nail(section.Finish, section.At(p.Deep+6, p.Thick-1.2), min(f.long(), p.Thick+9), -90)
+	c.Nail(section.Finish, section.At(p.Deep+6, p.Thick-1.2), min(c.faceNail(), p.Thick+9), -90)
 	c.tool(ring(-11, 0, 11, 0, 8, 9, -8, 9), 0, section.At(wide*0.7, p.Thick+0.4))
-	c.Word(section.At(wide*0.7, p.Thick+3.6), section.Small, "weight")
+	c.Word(section.At(wide*0.7, p.Thick+3.6), section.Middle, "weight")
 	c.Note(section.At(p.Tongue-1, p.TongueTop-1.5), "Glue on the neighbour's tongue, in the other's groove, and below where it is allowed")
 	c.Note(section.At(p.Deep+6, p.Thick-5), "Face nail along the lip side and at both ends: drilled, set, filled")
 	return c.figure("3  GLUED, NAILED, WEIGHTED", 48)

@@ -9,7 +9,7 @@ import (
 // edgeOn is the tongue edge of a board, to be nailed by hand; low is how far down
 // it is drawn.
 func (f facts) edgeOn() (c pic, pocket section.XY, low float64) {
-	c = f.at(full)
+	c = f.at(f.whole())
 	low = c.ground(-23, 12, 8)
 	c.left(-23, 0, section.Tongued)
 	return c, c.p.Pocket(0, 0), low
@@ -20,14 +20,14 @@ func (f facts) pilotFigure() Figure {
 	deep := c.p.Thick * 0.85
 	c.drill(45, section.Tip(pocket, deep, -135), deep+9)
 	c.Angle(pocket, 0, 45, 14, "45°")
-	return c.as("1  DRILL", "full size, tools smaller", 0)
+	return c.as("1  DRILL", named(c.scale)+", tools smaller", 0)
 }
 
 func (f facts) driveFigure() Figure {
 	c, pocket, low := f.edgeOn()
 	c.shank(section.Finish, section.Tip(pocket, 3, 45), low)
 	c.hammer(0.24, 45, section.Tip(pocket, 5.5, 45), false)
-	return c.as("2  DRIVE, and stop short", "full size, tools smaller", 0)
+	return c.as("2  DRIVE, and stop short", named(c.scale)+", tools smaller", 0)
 }
 
 func (f facts) setFigure() Figure {
@@ -35,7 +35,7 @@ func (f facts) setFigure() Figure {
 	c.shank(section.Finish, pocket, low)
 	c.nailSet(0.34, 45, section.Tip(pocket, 0.6, 45))
 	c.Pointer(section.Tip(pocket, 39, 45), section.Tip(pocket, 29.5, 45))
-	return c.as("3  SET flush with the slant", "full size, tools smaller", 0)
+	return c.as("3  SET flush with the slant", named(c.scale)+", tools smaller", 0)
 }
 
 // wallFigure is the first row at its wall, nailed through its face under base and
@@ -43,7 +43,7 @@ func (f facts) setFigure() Figure {
 func (f facts) wallFigure() Figure {
 	c := f.at(half)
 	gap, base, shoe := mm(f.gap.Least), mm(f.Job.Base), mm(f.Job.Shoe)
-	face := min(c.p.Face, 110)
+	face := min(c.p.Face, 110-max(0, gap-25))
 	x1 := gap + face + 45
 	top := c.p.Thick
 	c.ground(-40, x1, 0)
@@ -61,7 +61,7 @@ func (f facts) wallFigure() Figure {
 	if edge <= 0 {
 		edge = mm(tape.Inch / 2)
 	}
-	c.Nail(section.Finish, section.At(gap+edge, top-2), f.long()-2, -90)
+	c.Nail(section.Finish, section.At(gap+edge, top-2), c.faceNail(), -90)
 	c.Area("", sheet.White, section.Thin, section.Rect(gap+edge-1.6, top-2, gap+edge+1.6, top+0.3)...)
 	pocket := c.p.Pocket(gap+face, 0)
 	c.Nail(section.Finish, pocket, f.long(), -135)

@@ -23,6 +23,9 @@ func (f facts) long() float64 {
 	return mm(2 * tape.Inch)
 }
 
+// faceNail is how long nails through the face are drawn, real mm: no job tells it.
+func (c pic) faceNail() float64 { return c.p.Thick + 24 }
+
 // headFigure is the tongue edge of a nailed board with the next board pushed on.
 func (f facts) headFigure(h head) Figure {
 	c := f.at(f.detail())

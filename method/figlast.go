@@ -40,9 +40,9 @@ func (f facts) stationsFigure() Figure {
 			side = -5.5
 		}
 		c.Bold(section.At(x+side, 25), section.Large, string(rune('A'+i)))
-		c.Word(section.At(x+2.2*side, 13.5), section.Small, "________")
+		c.Word(section.At(x+2.2*side, 13.5), section.Middle, "________")
 	}
-	c.Word(section.At(30, 3), section.Small, "last row nailed")
+	c.Word(section.At(30, 3), section.Middle, "last row nailed")
 	c.Note(section.At(86, 42), "Wall")
 	c.NoteLine(section.At(90, 8), "From the shoulder, tongue not counted")
 	c.NoteLine(section.At(111, 30), "A, B, C to the wall, each less the gap ("+f.gaps()+"): the width of the board there. More stations at each end joint")
@@ -68,8 +68,8 @@ func (f facts) angleInFigure() Figure {
 	at := section.At(wide*co-4, wide*s+c.p.Thick+12)
 	c.Arrow(at.Add(section.At(-14, 22)), at.Add(section.At(-12, -4)))
 	c.Arrow(section.At(-6, c.p.Thick+24), section.At(0, c.p.Thick+6))
-	c.Word(section.At(-9, c.p.Thick+27), section.Small, "1 groove on")
-	c.Word(at.Add(section.At(-24, 26)), section.Small, "2 down")
+	c.Word(section.At(-9, c.p.Thick+27), section.Middle, "1 groove on")
+	c.Word(at.Add(section.At(-24, 26)), section.Middle, "2 down")
 	return c.as("ANGLE it in", "half size", 0)
 }
 
@@ -81,15 +81,15 @@ func (f facts) drawInFigure() Figure {
 	if edge <= 0 {
 		edge = 12
 	}
-	c.Nail(section.Finish, section.At(wide-edge, c.p.Thick-1), f.long(), -90)
+	c.Nail(section.Finish, section.At(wide-edge, c.p.Thick-1), c.faceNail(), -90)
 	c.Area("", sheet.Black, section.Light, circle(section.At(c.p.Deep-1, c.mid()), 1.6)...)
 	c.Dim(section.Under, section.At(wide, 0), section.At(wide+gap, 0), f.gaps())
 	top := c.p.Thick
-	c.Word(section.At(-14, top+16), section.Small, "glue")
-	c.Pointer(section.At(-10, top+14), section.At(c.p.Deep-2, c.mid()+2))
-	c.Word(section.At(wide-edge-22, top+16), section.Small, "face nail")
-	c.Pointer(section.At(wide-edge-12, top+14), section.At(wide-edge-1, top+1))
-	c.Word(section.At(wide-8, top+32), section.Small, "wedge, out again")
-	c.Pointer(section.At(wide+2, top+30), section.At(wide+gap/2, top+10))
+	c.Word(section.At(-18, top+9), section.Middle, "glue")
+	c.Pointer(section.At(-12, top+9), section.At(c.p.Deep-2, c.mid()+2))
+	c.Word(section.At(wide-edge-18, top+21), section.Middle, "face nail")
+	c.Pointer(section.At(wide-edge-10, top+19), section.At(wide-edge-1, top+1))
+	c.Word(section.At(wide-10, top+35), section.Middle, "wedge, out again")
+	c.Pointer(section.At(wide+2, top+33), section.At(wide+gap/2, top+10))
 	return c.as("DRAW it in, glue, nail", "half size", 0)
 }

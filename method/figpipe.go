@@ -29,10 +29,10 @@ func (f facts) holePlan() Figure {
 	c.planWall(-3, x1+3, 33, 40)
 	c.Line(section.Chain, at.Add(section.At(-11, 0)), at.Add(section.At(11, 0)))
 	c.Line(section.Chain, at.Add(section.At(0, -10)), at.Add(section.At(0, 16)))
-	c.Word(section.At(x1-12, 36), section.Small, "wall")
-	c.Word(section.At(64, 18), section.Small, "1 drill the hole")
-	c.Word(section.At(64, 24), section.Small, "2 saw twice")
-	c.Word(section.At(14, 22), section.Small, "keep the plug")
+	c.Word(section.At(x1-12, 36), section.Middle, "wall")
+	c.Word(section.At(64, 18), section.Middle, "1 drill the hole")
+	c.Word(section.At(64, 24), section.Middle, "2 saw twice")
+	c.Word(section.At(14, 22), section.Middle, "keep the plug")
 	c.Pointer(section.At(25, 22.8), section.At(37, 24.5))
 	c.Pointer(section.At(54, 18.8), section.At(46.4, 17.6))
 	c.Pointer(section.At(56, 24.8), section.At(47.4, 24.8))
@@ -66,11 +66,11 @@ func (f facts) plugPlan() Figure {
 		c.Area("", sheet.Black, section.Light, circle(section.At(q.X/2, q.Y/2-1), 0.9)...)
 	}
 	c.Arrow(section.At(40, 45), section.At(40, 36))
-	c.Word(section.At(16, 16), section.Small, "pipe, free all round")
+	c.Word(section.At(16, 16), section.Middle, "pipe, free all round")
 	c.Pointer(section.At(32.4, 16.8), section.At(37.6, 17))
-	c.Word(section.At(66, 24), section.Small, "glue on the cheeks")
+	c.Word(section.At(66, 24), section.Middle, "glue on the cheeks")
 	c.Pointer(section.At(52, 24.6), section.At(47.6, 24.2))
-	c.Word(section.At(24, 38), section.Small, "plug slides in")
+	c.Word(section.At(24, 38), section.Middle, "plug slides in")
 	return c.free("2  ROUND THE PIPE, then the plug back in", 0)
 }
 
@@ -82,18 +82,18 @@ func (f facts) collarFigure() Figure {
 	if known {
 		d = mm(x.wide)
 	}
-	c := f.at(half)
-	if d+2*g < 60 {
-		c = f.at(full)
-	}
 	r := d / 2
 	hole := r + g
-	lap := mm(f.lim.Lap.Value)
-	collar := hole + lap
+	collar := hole + mm(f.lim.Lap.Value)
 	if x.told {
 		collar = mm(x.collar) / 2
 	}
 	edge := max(collar, hole) + 22
+	scale := half
+	if edge > 90 {
+		scale = quarter
+	}
+	c := f.at(scale)
 	u := f.ground(c, -edge, edge, -(r + 3), r+3)
 	for _, s := range []float64{-1, 1} {
 		ring := section.Rect(min(s*hole, s*edge), 0, max(s*hole, s*edge), c.p.Thick)

@@ -42,9 +42,9 @@ func (f facts) scribeFigure() Figure {
 	for _, x := range []float64{12, 106} {
 		c.span(x, low, 12)
 	}
-	c.Word(section.At(59, 8.4), section.Small, "overlap, the same at both ends")
-	c.Word(section.At(40, 17), section.Small, "the board to be fitted")
-	c.Word(section.At(20, 2.4), section.Small, "last row laid")
+	c.Word(section.At(59, 8.4), section.Middle, "overlap, the same at both ends")
+	c.Word(section.At(40, 17), section.Middle, "the board to be fitted")
+	c.Word(section.At(20, 2.4), section.Middle, "last row laid")
 	c.Note(section.At(116, 39), "Wall or stone")
 	c.NoteLine(section.At(84, face(84)-set/2), "Scriber set to the overlap plus the gap")
 	c.NoteLine(line[70], "Saw along this line")
@@ -73,8 +73,8 @@ func (f facts) fittedFigure() Figure {
 		ring = append(ring, section.At(x, face(x)-gap))
 	}
 	c.Area("", sheet.White, section.Heavy, ring...)
-	c.Word(section.At(56, 17), section.Small, "fitted board")
-	c.Word(section.At(20, 3), section.Small, "last row laid")
+	c.Word(section.At(56, 17), section.Middle, "fitted board")
+	c.Word(section.At(20, 3), section.Middle, "last row laid")
 	c.NoteLine(section.At(70, face(70)-gap/2), "The same gap all along")
 	c.NoteLine(section.At(100, 9), "Joint straight and shut")
 	return c.free("DONE: pushed to the wall by the overlap", 42)

@@ -11,7 +11,7 @@ func (f facts) grooved() pic {
 	c := f.at(f.detail())
 	c.ground(-13, 21, 5)
 	c.right(0, 21, section.Grooved)
-	c.Word(section.At(13, c.p.Thick-4.4), section.Small, "start row")
+	c.Word(section.At(13, c.p.Thick-4.4), section.Middle, "start row")
 	return c
 }
 
@@ -50,14 +50,14 @@ func (f facts) turnPlan() Figure {
 	c.Line(sheet.Pen{Width: 1.6, Ink: sheet.Black}, section.At(-2, 17), section.At(48, 17))
 	c.Arrow(section.At(40, 19), section.At(40, 38))
 	c.Arrow(section.At(40, 15), section.At(40, -4))
-	c.Bold(section.At(17, 16), section.Small, "spline")
-	c.Word(section.At(8, 27.8), section.Small, "first")
-	c.Word(section.At(8, 3.8), section.Small, "then")
+	c.Bold(section.At(17, 16), section.Middle, "spline")
+	c.Word(section.At(8, 27.8), section.Middle, "first")
+	c.Word(section.At(8, 3.8), section.Middle, "then")
 	return c.free("3  SEEN FROM ABOVE", 0)
 }
 
 func (f facts) turnedFigure() Figure {
-	c := f.at(full)
+	c := f.at(f.whole())
 	wide := min(c.p.Face, short)
 	x0, x1 := -wide-c.p.Air-c.p.Tongue-9, wide+c.p.Tongue+9
 	low := c.ground(x0, x1, 8)

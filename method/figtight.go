@@ -38,7 +38,7 @@ func (f facts) tapFigure() Figure {
 	c.Board("", c.p, end+c.p.Air, 0, 34, section.Grooved, section.Square)
 	c.hammer(0.42, 0, section.At(end+36, c.p.Thick/2), true)
 	c.Arrow(section.At(end-18, c.p.Thick+17), section.At(end-50, c.p.Thick+17))
-	c.Bold(section.At(end+19, c.p.Thick+18), section.Small, "scrap")
+	c.Bold(section.At(end+19, c.p.Thick+18), section.Middle, "scrap")
 	c.Pointer(section.At(end+19, c.p.Thick+16), section.At(end+19, c.p.Thick-1))
 	c.Dim(section.Above, section.At(0, c.p.Thick), section.At(open, c.p.Thick), "closes")
 	return c.as("TAP on a scrap, not on the tongue", "half size, hammer smaller", 0)
@@ -52,7 +52,7 @@ func (c pic) wallEnd(x, high float64) {
 func (f facts) barFigure() Figure {
 	c := f.at(half)
 	gap := mm(f.gap.Least)
-	face := min(c.p.Face, 84)
+	face := min(c.p.Face, 84-max(0, gap-25))
 	const open = 5.0
 	top := c.p.Thick
 	x1 := open + face + gap
@@ -63,8 +63,8 @@ func (f facts) barFigure() Figure {
 	c.pullBar(section.At(open+face, top), face+20, top*0.8)
 	c.hammer(0.45, 0, section.At(open-14, top+16), true)
 	c.Arrow(section.At(open-24, top+30), section.At(open-58, top+30))
-	c.Bold(section.At(x1-27, top+40), section.Small, "hook over")
-	c.Bold(section.At(x1-27, top+32), section.Small, "the edge")
+	c.Bold(section.At(x1-27, top+40), section.Middle, "hook over")
+	c.Bold(section.At(x1-27, top+32), section.Middle, "the edge")
 	c.Pointer(section.At(x1-24, top+29), section.At(open+face+1, top+5))
 	return c.as("AT A WALL: the pull bar", "half size, hammer smaller", 0)
 }
@@ -105,6 +105,6 @@ func (f facts) wedgeFigure() Figure {
 	c.NoteLine(section.At(at+15.5, y+3), "Pair of wedges: drive them together")
 	c.Note(section.At(at+11, y-2.3), "Scrap over the tongue")
 	c.NoteLine(section.At(x1-6, 18.2), "Still open here. Nails follow the wedges along the board")
-	c.Word(section.At(15, 11), section.Small, "laid rows")
+	c.Word(section.At(15, 11), section.Middle, "laid rows")
 	return c.free("A CROOKED BOARD: wedges, then the next nail (seen from above)", 52)
 }

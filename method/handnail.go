@@ -16,7 +16,7 @@ func nailByHand(f facts) Card {
 			"Drive the nail till its head is a nail's thickness off the wood. A hammer that touches the edge bruises it.",
 			"Send it home with the nail set, flush with the slant, tongue whole: a scrap's groove closes over it.",
 			"Along the wall through the face too, where base and shoe hide it: " + f.faceEdge() + " from the edge, drilled, straight down, set, filled" + f.joists() + ".",
-			"A nail within " + f.inches(inch) + " of a board's end is always drilled. The shortest piece still takes two.",
+			"A nail within " + f.inches(inch) + " of a board's end is always drilled. The shortest piece still takes " + number(f.use.PerBoard) + ".",
 			"Nails of a finish gun hold less than cleats: closer, " + f.inches(4*inch) + " to " + f.inches(5*inch) + " apart.",
 		},
 		Caution: f.cautions("safety glasses; hearing protection with a gun or a drill; knee pads", nil, keepOut),
@@ -76,4 +76,13 @@ func spans(ns []int) []string {
 		i = k + 1
 	}
 	return out
+}
+
+// number is how many nails the shortest piece takes, in words: two where nothing
+// else is known.
+func number(n int) string {
+	if s := map[int]string{1: "one", 3: "three", 4: "four"}[n]; s != "" {
+		return s
+	}
+	return "two"
 }

@@ -15,7 +15,7 @@ import (
 )
 
 // always are the cards of every job.
-var always = []string{"try-the-nailer", "block-the-start-row", "nail-by-hand", "pull-a-row-tight", "drop-in-board", "last-rows", "scribe"}
+var always = []string{"check-flatness", "read-moisture", "rack-ahead", "try-the-nailer", "block-the-start-row", "nail-by-hand", "pull-a-row-tight", "drop-in-board", "last-rows", "scribe"}
 
 func names(ks []Card) (out []string) {
 	for _, k := range ks {
@@ -37,7 +37,7 @@ func card(p plan.Plan, name string) Card {
 // A card is left out exactly where the job lacks the thing.
 func TestLeftOut(t *testing.T) {
 	job := kitchen(t)
-	all := made(t, "kitchen", job)
+	all := plans(t)["kitchen"]
 	for _, n := range append([]string{"spline-turn", "hole-and-plug", "undercut-a-jamb"}, always...) {
 		if !slices.Contains(names(Cards(all)), n) {
 			t.Errorf("a job with everything has no card %s", n)
@@ -99,6 +99,10 @@ func TestFiguresAreTheJobs(t *testing.T) {
 	}{
 		{"try-the-nailer", []string{"length: 2, spacing: 6", "length: 1-3/4, spacing: 7"}, []string{`2" cleats`, `every 6"`, `27/32"`}, []string{`1-3/4" cleats`, `every 7"`, `21/32"`}},
 		{"try-the-nailer", []string{"{kind: cleat, length: 2", "{kind: staple, length: 2"}, []string{"cleats", "16 to 18 gauge"}, []string{"staples", "15.5 gauge"}},
+		{"check-flatness", []string{"  on: wood\n", "  on: wood\n  flat: us strict\n"}, []string{`3/16" under 72" and 1/4" under 120"`}, []string{`1/8" under 72" and 3/16" under 120"`}},
+		{"read-moisture", []string{"species: red oak", "species: hard maple"}, []string{"Set it to red oak"}, []string{"Set it to hard maple"}},
+		{"read-moisture", []string{"face: 4\n  ten_boards: 40-1/16", "face: 2\n  ten_boards: 20-1/16"}, []string{"at most 2 points apart"}, []string{"at most 4 points apart"}},
+		{"rack-ahead", []string{"wishes:", "limits: {joint_min: 7, joint_preferred: 9, shortest_piece: 10}\nwishes:"}, []string{`at least 6" apart, better 8". No end piece under 8"`, `6" or more`}, []string{`at least 7" apart, better 9". No end piece under 10"`, `7" or more`}},
 		{"nail-by-hand", []string{"spacing: 16, first", "spacing: 24, first"}, []string{`16" apart`}, []string{`24" apart`}},
 		{"last-rows", []string{"shoe: 3/4", "shoe: 1-1/4"}, []string{`3/4" to 1-1/16"`}, []string{`3/4" to 1-9/16"`}},
 		{"hole-and-plug", []string{"off: 3, width: 1, depth: 1", "off: 3, width: 2, depth: 1"}, []string{`1" wide: hole 2-1/2", its collar 3-1/2"`}, []string{`2" wide: hole 3-1/2", its collar 4-1/2"`, `hole 3-1/2"`}},
@@ -106,7 +110,7 @@ func TestFiguresAreTheJobs(t *testing.T) {
 		{"drop-in-board", []string{"thickness: 3/4\n  side", "thickness: 5/8\n  side"}, []string{`thickness, 3/4"`}, []string{`thickness, 5/8"`}},
 		{"spline-turn", []string{"side_tongue: 1/4", "side_tongue: 5/16"}, []string{`1/4"`}, []string{`5/16"`}},
 	} {
-		before, after := said(card(made(t, "job", job), tt.card)), said(card(made(t, "job", swapped(t, job, tt.swap...)), tt.card))
+		before, after := said(card(plans(t)["kitchen"], tt.card)), said(card(made(t, "job", swapped(t, job, tt.swap...)), tt.card))
 		for _, s := range tt.was {
 			if !strings.Contains(before, s) || strings.Contains(after, s) {
 				t.Errorf("%s, %v: %q must be on the card before, and not after:\n%s", tt.card, tt.swap, s, after)
@@ -145,6 +149,12 @@ func TestCountsAreThePlans(t *testing.T) {
 		g := p.GoodsFloor().Fixed
 		if k := card(p, "nail-by-hand"); g.Known && g.Total.Hand+g.Total.Face > 0 && !strings.Contains(k.Why, fmt.Sprintf("%d through the tongue and %d through the face", g.Total.Hand, g.Total.Face)) {
 			t.Errorf("%s: %+v, the card says %q", name, g.Total, k.Why)
+		}
+	}
+	for name, p := range plans(t) {
+		sub, boards := p.ReadingsWanted()
+		if s := said(card(p, "read-moisture")); !strings.Contains(s, fmt.Sprintf("Boards: at least %d,", boards)) || !strings.Contains(s, fmt.Sprintf("at least %d readings", sub)) {
+			t.Errorf("%s: %d and %d readings: %s", name, sub, boards, s)
 		}
 	}
 	p := plans(t)["sail-loft.yaml"]
@@ -205,7 +215,7 @@ func TestTrueToScale(t *testing.T) {
 func TestPicksFind(t *testing.T) {
 	job := swapped(t, kitchen(t), "hazards: {", "hazards: {fireplaces: {stove: {width: 30, height: 28, front: 20, side: 12}}, ")
 	f := factsOf(made(t, "job", job))
-	for _, k := range []pick{shooting, keepOut, ripping, holding, inJambs, byFire} {
+	for _, k := range []pick{shooting, keepOut, ripping, holding, inJambs, byFire, lifting, flattening} {
 		if got := f.cautions("gloves", nil, k); len(got) < 3 {
 			t.Errorf("%v finds nothing", k)
 		}

@@ -115,7 +115,7 @@ func TestWords(t *testing.T) {
 		if k.Title == "" || k.Why == "" || len(k.Steps) < 5 || len(k.Figures) < 2 || len(k.Sources) == 0 {
 			t.Errorf("%s lacks a part", name)
 		}
-		if n := len(k.Caution); n < 3 || !strings.HasPrefix(k.Caution[0], "Wear ") || k.Caution[n-1] != lastWord {
+		if n := len(k.Caution); n < 2 || !strings.HasPrefix(k.Caution[0], "Wear ") || k.Caution[n-1] != lastWord {
 			t.Errorf("%s: cautions %q", name, k.Caution)
 		}
 		seen := map[string]bool{}

@@ -34,12 +34,14 @@ type pick struct{ task, say string }
 
 // The picks of cards.
 var (
-	shooting = pick{"nail", "Single shots"}
-	keepOut  = pick{"nail", "kept free"}
-	ripping  = pick{"saw", "riving knife"}
-	holding  = pick{"saw", "supported"}
-	inJambs  = pick{"undercut", ""}
-	byFire   = pick{"fireplace", ""}
+	shooting   = pick{"nail", "Single shots"}
+	keepOut    = pick{"nail", "kept free"}
+	ripping    = pick{"saw", "riving knife"}
+	holding    = pick{"saw", "supported"}
+	inJambs    = pick{"undercut", ""}
+	lifting    = pick{"carry and stack", ""}
+	flattening = pick{"make the subfloor flat", ""}
+	byFire     = pick{"fireplace", ""}
 )
 
 // cautions are those of the job that a card takes, between what is worn, what is
@@ -82,7 +84,7 @@ func (f facts) spaced() string {
 	if !f.known {
 		return "as far apart as the boards' maker says"
 	}
-	return fmt.Sprintf("every %s at most, %s from each end, at least %s a board", f.say.Of(f.use.Spacing), f.say.Of(f.use.End), number(f.use.PerBoard))
+	return fmt.Sprintf("every %s at most, %s from each end", f.say.Of(f.use.Spacing), f.say.Of(f.use.End))
 }
 
 // gaps is the gap at a wall: one figure, or from the least to the greatest.
@@ -124,13 +126,4 @@ func few(of []string, most int) string {
 		return list(of)
 	}
 	return fmt.Sprintf("%s and %d more", strings.Join(of[:most], ", "), len(of)-most)
-}
-
-// number is a small number in words.
-func number(n int) string {
-	words := []string{"no", "one", "two", "three", "four", "five"}
-	if n >= 0 && n < len(words) {
-		return words[n]
-	}
-	return fmt.Sprint(n)
 }

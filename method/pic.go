@@ -18,10 +18,11 @@ type pic struct {
 
 // The scales of figures, with their names.
 const (
-	quarter = 0.25
-	half    = 0.5
-	full    = 1.0
-	large   = 1.5
+	quarter       = 0.25
+	half          = 0.5
+	full          = 1.0
+	threeQuarters = 0.75
+	large         = 1.5
 )
 
 // at is a new drawing at a scale.
@@ -39,11 +40,21 @@ func (f facts) detail() float64 {
 	return large
 }
 
+// whole is the scale of drawings of a whole board: smaller for thick boards.
+func (f facts) whole() float64 {
+	if mm(f.thick) > 23 {
+		return threeQuarters
+	}
+	return full
+}
+
 // named is how a scale is said.
 func named(scale float64) string {
 	switch scale {
 	case full:
 		return "full size"
+	case threeQuarters:
+		return "three quarters of full size"
 	case half:
 		return "half size"
 	case large:

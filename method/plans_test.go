@@ -91,6 +91,8 @@ func plans(t *testing.T) map[string]plan.Plan {
 	}
 	out := map[string]plan.Plan{"rectangle": sample.Rectangle(), "hearth": sample.Hearth(), "short of boards": sample.ShortOfBoards(), "two rooms": sample.TwoRooms(),
 		"kitchen": made(t, "kitchen", kitchen(t)), "metric": made(t, "metric", metric)}
+	out["slab"] = made(t, "slab", swapped(t, kitchen(t), "subfloor: wood", "subfloor: plywood on slab", "  on: wood\n", "  on: slab\n"))
+	out["panel"] = made(t, "panel", swapped(t, kitchen(t), "  sheet: 1/32\n", "  sheet: 1/32\n  panel: 1/2\n"))
 	for _, e := range examples.List() {
 		data, err := examples.Read(e.Name)
 		if err != nil {
@@ -98,6 +100,11 @@ func plans(t *testing.T) map[string]plan.Plan {
 		}
 		out[e.Name] = made(t, e.Name, string(data))
 	}
+	office, err := examples.Read("ticket-office")
+	if err != nil {
+		t.Fatal(err)
+	}
+	out["shifted"] = made(t, "shifted", swapped(t, string(office), "    one: 47-1/4", "    shift: 1/3\n    one: 47-1/4"))
 	files, _ := filepath.Glob("../examples/cases/*.yaml")
 	if len(files) < 9 {
 		t.Fatalf("%d case files", len(files))

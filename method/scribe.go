@@ -11,7 +11,7 @@ func scribe(f facts) Card {
 		Why: "Stone, brick and old walls wave. The board's edge copies the wave, so that the gap is even and the joint to the last row stays straight." + at,
 		Steps: []string{
 			"Lay the board to be fitted on top of the last row, touching the wall at the wall's nearest point.",
-			"Make it parallel to the row: the overlap of its groove edge over the row's shoulder is the same at both ends. Hold it there with weights.",
+			"Make it parallel to the row: the overlap of its groove edge over the row's shoulder is the same at both ends. Hold it there with weights. More overlap than the scriber opens: rip the board nearer to its width first.",
 			"Set the scriber to this overlap plus the gap that is wanted (at walls here " + f.gaps() + "). Lock it; do not touch the setting again.",
 			"Draw it along the wall, its two points always square to the row, the pencil on the board. Tape on the face makes the line easy to see.",
 			"Saw just outside the line, blade leaning so that the underside is shorter. Pare or sand to the line.",

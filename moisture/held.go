@@ -212,7 +212,7 @@ func (j Job) apart(boards, sub Looked, f Floor) []ready.Verdict {
 	if len(boards.Contents) == 0 || len(sub.Contents) == 0 {
 		return nil
 	}
-	r, unit := differenceMost(j.Limits, f.widest())
+	r, unit := DifferenceOf(j.Limits, f.widest())
 	off := boards.Mean - sub.Mean
 	doubt := 2 * math.Hypot(boards.MeanDoubt(), sub.MeanDoubt())
 	v := ready.Verdict{Say: ready.Go, Rule: apartRule, Where: "boards and subfloor",

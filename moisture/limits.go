@@ -34,7 +34,7 @@ const (
 )
 
 // Guides are the limits of trade guidance. That for the difference is of strip
-// under 3 in; see differenceMost.
+// under 3 in; see DifferenceOf.
 var Guides = ready.Guides{
 	{Key: SubfloorMost, Unit: "%", Doc: "The mean of the subfloor's readings, in percent, is at most this.", Is: 12, Source: srcSubfloor},
 	{Key: BoardsMost, Unit: "%", Doc: "The mean of the boards' readings, in percent, is at most this.", Is: 11, Source: common},
@@ -48,8 +48,9 @@ var Guides = ready.Guides{
 	{Key: TemperatureHigh, Unit: "°F", Doc: "The warmest room in service, in °F.", Is: 80, Source: srcClimate},
 }
 
-// differenceMost is how far boards of this face width may be from the subfloor.
-func differenceMost(l Limits, face tape.Length) (ready.Ruling, string) {
+// DifferenceOf is how far boards of this face width may be from the subfloor, with
+// its unit.
+func DifferenceOf(l Limits, face tape.Length) (ready.Ruling, string) {
 	is := 4.0
 	if face >= 3*tape.Inch {
 		is = 2

@@ -32,7 +32,7 @@ func (j Job) band(sub Looked, f Floor) (band, bool) {
 		b.words += fmt.Sprintf("; within %g points of the aim %.1f %%, %s", r.Is, s.Aim, r.By)
 	}
 	if len(sub.Contents) > 0 {
-		r, _ := differenceMost(j.Limits, f.widest())
+		r, _ := DifferenceOf(j.Limits, f.widest())
 		b.least, b.most, source = max(b.least, sub.Mean-r.Is), min(b.most, sub.Mean+r.Is), true
 		b.words += fmt.Sprintf("; within %g points of the subfloor's %.1f %%, %s", r.Is, sub.Mean, r.By)
 	}
