@@ -30,7 +30,7 @@ func (c pic) gapIn(x float64) {
 func (f facts) tapFigure() Figure {
 	c := f.at(half)
 	const open = 5.0
-	face := min(c.p.Face, 70)
+	face := min(c.p.Face, 62)
 	end := open + face
 	c.ground(-28, end+50, 9)
 	c.left(-28, 0, section.Tongued)
@@ -52,7 +52,7 @@ func (c pic) wallEnd(x, high float64) {
 func (f facts) barFigure() Figure {
 	c := f.at(half)
 	gap := mm(f.gap.Least)
-	face := min(c.p.Face, 84-max(0, gap-25))
+	face := min(c.p.Face, 80-max(0, gap-20))
 	const open = 5.0
 	top := c.p.Thick
 	x1 := open + face + gap

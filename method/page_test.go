@@ -8,19 +8,25 @@ import (
 	"strake/sheet"
 )
 
-// The area of a card on A4 and on Letter, upright, in mm.
+// The areas of a card, in mm: that which every card is made for, and those that
+// margins of 12 mm and a foot of 7 leave on A4 and on Letter, upright. A card that
+// did not fit there would be set smaller, and its figures would not keep their scale.
 const (
 	usableW = 190
 	usableH = 250
 )
 
+var areas = [][2]float64{{usableW, usableH}, {186, 266}, {191.9, 248.4}}
+
 // Every card fits on one page, its figures within their measures.
 func TestFits(t *testing.T) {
 	each(t, func(t *testing.T, name string, k Card) {
-		items, fits := k.On(usableW, usableH)
-		if !fits {
-			t.Errorf("%s is longer than its page", name)
+		for _, a := range areas {
+			if _, fits := k.On(a[0], a[1]); !fits {
+				t.Errorf("%s is longer than a page of %v by %v", name, a[0], a[1])
+			}
 		}
+		items, _ := k.On(usableW, usableH)
 		high, steps := 0.0, 0
 		for _, it := range items {
 			if x, ok := it.(sheet.Text); ok {
@@ -51,8 +57,10 @@ func TestTextsApart(t *testing.T) {
 		for _, f := range k.Figures {
 			apartOn(t, name+", "+f.Title, f.Items, f.W, f.H)
 		}
-		items, _ := k.On(usableW, usableH)
-		apartOn(t, name, items, usableW, usableH)
+		for _, a := range areas {
+			items, _ := k.On(a[0], a[1])
+			apartOn(t, name, items, a[0], a[1])
+		}
 	})
 }
 

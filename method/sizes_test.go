@@ -28,12 +28,14 @@ func TestSizes(t *testing.T) {
 					}
 					name := fmt.Sprintf("%s, face %d, thick %d, gap %d", from, face, thick, gap)
 					for _, k := range Cards(p) {
-						items, fits := k.On(usableW, usableH)
-						if !fits {
-							t.Errorf("%s: %s is longer than its page", name, k.Name)
-							continue
+						for _, a := range areas {
+							items, fits := k.On(a[0], a[1])
+							if !fits {
+								t.Errorf("%s: %s is longer than a page of %v by %v", name, k.Name, a[0], a[1])
+								continue
+							}
+							apartOn(t, name+", "+k.Name, items, a[0], a[1])
 						}
-						apartOn(t, name+", "+k.Name, items, usableW, usableH)
 						for _, f := range k.Figures {
 							if f.W > Widest {
 								t.Errorf("%s, %s: %s is %.0f mm wide", name, k.Name, f.Title, f.W)
