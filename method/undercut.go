@@ -1,11 +1,17 @@
 package method
 
-import "fmt"
+import (
+	"fmt"
+	"slices"
+)
 
 func undercut(f facts) Card {
 	sheet := "with the sheet under it, if one is laid"
 	if f.under > 0 {
 		sheet = "on the sheet (" + f.fine.Of(f.under) + ") that lies under the floor"
+	}
+	if slices.ContainsFunc(f.jambs, func(j jamb) bool { return j.lift > 0 }) {
+		sheet = "on all that will lie under it there (panel, shim, sheet)"
 	}
 	return Card{Name: "undercut-a-jamb", Title: "Undercut a jamb",
 		Why: "Boards that pass under the jamb and its casing need no fitting round them, and move unseen. " + f.jambWords(),
