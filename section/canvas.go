@@ -100,3 +100,6 @@ func (c *Canvas) word(at XY, size float64, s string, a sheet.Anchor, turn float6
 	box := t.Box()
 	c.words = append(c.words, sheet.Polygon{Rings: [][]sheet.Pt{box[:]}, Fill: sheet.White}, t)
 }
+
+// Right is a Word that ends at its place.
+func (c *Canvas) Right(at XY, size float64, s string) { c.word(at, size, s, sheet.End, 0, false) }

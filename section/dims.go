@@ -166,22 +166,23 @@ func arrange(side Side, all []dim) []set {
 		todo = append(todo, s)
 	}
 	slices.SortStableFunc(todo, func(p, q set) int { return cmp.Compare(p.b-p.a, q.b-q.a) })
-	for _, s := range todo {
-		done = append(done, s.placed(done))
+	for i, s := range todo {
+		done = append(done, s.placed(done, todo[i+1:]))
 	}
 	return done
 }
 
 // placed finds a line and a place for the figures that nothing else needs: for
 // each line in turn, in the middle where they fit between the strokes, else beyond
-// one end or the other. Where every line would be crossed, figures stand on white
-// and interrupt the extension line.
-func (s set) placed(done []set) set {
-	for _, strict := range []bool{true, false} {
+// one end or the other; first where no later dimension will pass over them. Where
+// every line would be crossed, figures stand on white and interrupt the extension
+// line.
+func (s set) placed(done, later []set) set {
+	for _, strict := range []int{2, 1, 0} {
 		for line := range len(done) + 1 {
 			s.line = line
 			for _, x := range s.figures() {
-				if x.fits(done, strict) {
+				if x.fits(done, strict > 0) && (strict < 2 || !x.passed(later)) {
 					return x
 				}
 			}
@@ -205,6 +206,17 @@ func (s set) figures() []set {
 	before.t0, before.t1 = s.a-2.2-wide, s.a-2.2
 	before.lo, before.hi = before.t0-0.6, s.b+3.5
 	return []set{after, before}
+}
+
+// passed tells whether extension lines of dimensions that are longer, and so lie
+// farther out, would pass over the figures.
+func (s set) passed(later []set) bool {
+	for _, d := range later {
+		if within(d.a, s.t0, s.t1) || within(d.b, s.t0, s.t1) {
+			return true
+		}
+	}
+	return false
 }
 
 // fits tells whether nothing placed is in the way: nothing on the same line and,

@@ -65,7 +65,7 @@ func (c *Canvas) Figure(notes float64) Figure {
 }
 
 // usualNotes is how wide a column of notes is, mm.
-const usualNotes = 58
+const usualNotes = 50
 
 // Below puts figures under each other, flush left, so many mm apart.
 func Below(gap float64, fs ...Figure) Figure {

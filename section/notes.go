@@ -3,6 +3,7 @@ package section
 import (
 	"math"
 	"slices"
+	"strings"
 
 	"strake/sheet"
 )
@@ -14,13 +15,23 @@ type note struct {
 	arrow bool // the leader ends at a line, else in an area
 }
 
+// capital is a text with a capital first letter: each note is a sentence.
+func capital(s string) string {
+	if s == "" {
+		return s
+	}
+	return strings.ToUpper(s[:1]) + s[1:]
+}
+
 // Note writes beside the drawing what a place is: its leader ends in a dot.
-func (c *Canvas) Note(at XY, text string) { c.notes = append(c.notes, note{c.paper(at), text, false}) }
+func (c *Canvas) Note(at XY, text string) {
+	c.notes = append(c.notes, note{c.paper(at), capital(text), false})
+}
 
 // NoteLine writes beside the drawing what a line is: its leader ends in an arrow
 // on it.
 func (c *Canvas) NoteLine(at XY, text string) {
-	c.notes = append(c.notes, note{c.paper(at), text, true})
+	c.notes = append(c.notes, note{c.paper(at), capital(text), true})
 }
 
 const (

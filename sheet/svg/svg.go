@@ -32,27 +32,34 @@ func Write(w io.Writer, s sheet.Sheet) error {
 		num(s.W), num(s.H), num(s.W), num(s.H), Fonts)
 	fmt.Fprintf(b, "<title>%s</title>\n", escape(s.Title))
 	fmt.Fprintf(b, `<rect width="%s" height="%s" fill="#ffffff"/>`+"\n", num(s.W), num(s.H))
+	used := map[string]int{}
 	for _, it := range s.Items {
-		write(b, it)
+		write(b, it, used)
 	}
 	b.WriteString("</svg>\n")
 	return b.Flush()
 }
 
-func write(b *bufio.Writer, it sheet.Item) {
+func write(b *bufio.Writer, it sheet.Item, used map[string]int) {
 	switch it := it.(type) {
 	case sheet.Polyline:
-		fmt.Fprintf(b, "<path%s d=\"%s\" fill=\"none\"%s/>\n", id(it.Name), path(it.Points, false), pen(it.Pen))
+		fmt.Fprintf(b, "<path%s d=\"%s\" fill=\"none\"%s/>\n", id(it.Name, used), path(it.Points, false), pen(it.Pen))
 	case sheet.Polygon:
-		fmt.Fprintf(b, "<path%s d=\"%s\"%s%s/>\n", id(it.Name), rings(it.Rings), fill(it.Fill), pen(it.Pen))
+		fmt.Fprintf(b, "<path%s d=\"%s\"%s%s/>\n", id(it.Name, used), rings(it.Rings), fill(it.Fill), pen(it.Pen))
 	case sheet.Text:
 		text(b, it)
 	}
 }
 
-func id(name string) string {
+// id is the attribute of a name; of names that come again the later ones are
+// counted, as no two places of a file may have one.
+func id(name string, used map[string]int) string {
 	if name == "" {
 		return ""
+	}
+	used[name]++
+	if n := used[name]; n > 1 {
+		name += " " + strconv.Itoa(n)
 	}
 	return ` id="` + escape(name) + `"`
 }

@@ -68,6 +68,23 @@ func TestWellFormed(t *testing.T) {
 	}
 }
 
+// Names that come again are counted: no two places of a file have one id.
+func TestIDs(t *testing.T) {
+	s := sheet.Sheet{W: 10, H: 10}
+	for range 3 {
+		s.Put(sheet.Polyline{Name: "leader", Points: []sheet.Pt{{X: 1, Y: 1}, {X: 2, Y: 2}}, Pen: sheet.Pen{Width: 0.2, Ink: sheet.Black}})
+	}
+	var b bytes.Buffer
+	if err := Write(&b, s); err != nil {
+		t.Fatal(err)
+	}
+	for _, id := range []string{`id="leader"`, `id="leader 2"`, `id="leader 3"`} {
+		if n := strings.Count(b.String(), id); n != 1 {
+			t.Errorf("%s comes %d times", id, n)
+		}
+	}
+}
+
 type full struct{ room int }
 
 func (f *full) Write(p []byte) (int, error) {
