@@ -76,6 +76,7 @@ var parts = []part{
 	{func(in In) bool { return len(in.Choices.Candidates) > 1 }, (*desk).choices},
 	{laidOut, (*desk).floorPlan},
 	{laidOut, (*desk).lines},
+	{laidOut, (*desk).details},
 	{laidOut, (*desk).tongues},
 	{laidOut, (*desk).cards},
 	{laidOut, (*desk).batches},
