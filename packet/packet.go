@@ -74,6 +74,7 @@ type part struct {
 var parts = []part{
 	{always, (*desk).measured},
 	{func(in In) bool { return len(in.Choices.Candidates) > 1 }, (*desk).choices},
+	{heightsRead, (*desk).under},
 	{laidOut, (*desk).floorPlan},
 	{laidOut, (*desk).lines},
 	{laidOut, (*desk).details},
@@ -84,6 +85,7 @@ var parts = []part{
 	{laidOut, (*desk).storyStick},
 	{laidOut, (*desk).methods},
 	{always, (*desk).verdicts},
+	{logged, (*desk).log},
 	{func(in In) bool { return len(in.Purchases) > 0 || len(in.Goods.Lines) > 0 }, (*desk).buying},
 	{func(in In) bool { return len(in.Calendar.Steps) > 0 }, (*desk).days},
 	{always, (*desk).receiving},

@@ -9,6 +9,7 @@ import (
 	"slices"
 	"strings"
 
+	"strake/detail"
 	"strake/drawing"
 	"strake/finding"
 	"strake/paper"
@@ -35,6 +36,9 @@ var drawings = map[string]struct {
 }{
 	"plan":        {true, func(p plan.Plan) []sheet.Sheet { return []sheet.Sheet{drawing.Floor(p)} }},
 	"lines":       {true, func(p plan.Plan) []sheet.Sheet { return []sheet.Sheet{drawing.Lines(p)} }},
+	"measured":    {false, func(p plan.Plan) []sheet.Sheet { return []sheet.Sheet{drawing.Measured(p, onePage)} }},
+	"tongues":     {true, func(p plan.Plan) []sheet.Sheet { return []sheet.Sheet{drawing.Tongues(p, onePage)} }},
+	"details":     {true, detailSheets},
 	"readings":    {false, func(p plan.Plan) []sheet.Sheet { return []sheet.Sheet{drawing.Readings(p)} }},
 	"flatness":    {false, func(p plan.Plan) []sheet.Sheet { return []sheet.Sheet{drawing.Heights(p)} }},
 	"acclimation": {false, func(p plan.Plan) []sheet.Sheet { return []sheet.Sheet{drawing.Acclimation(p)} }},
@@ -51,6 +55,49 @@ var drawings = map[string]struct {
 	}},
 }
 
+// onePage is what drawings without a sheet of their own are made for: A4 across, less
+// its margins.
+var onePage = drawing.Page{Name: "A4 paper", W: 297, H: 210}
+
+// detailSheets are the details of a job, each on a sheet of its own size.
+func detailSheets(p plan.Plan) []sheet.Sheet {
+	var out []sheet.Sheet
+	for _, d := range detail.Of(p) {
+		out = append(out, sheetOf(p, d))
+	}
+	return out
+}
+
+// sheetOf is a detail with a margin round it.
+func sheetOf(p plan.Plan, d detail.Detail) sheet.Sheet {
+	const edge, head = 10, 12
+	s := sheet.Sheet{Title: p.Job.Name + ": " + d.Title, W: d.W + 2*edge, H: d.H + 2*edge + head}
+	name := sheet.Text{Text: d.Title + ", " + d.Scale, At: sheet.Pt{X: edge, Y: edge + 5}, Size: 4.2, Bold: true, Ink: sheet.Black}
+	name.Size *= min(1, d.W/name.Width())
+	s.Put(name)
+	s.Put(sheet.Moved(d.Items, sheet.Pt{X: edge, Y: edge + head}, 1)...)
+	return s
+}
+
+// detailPrefix begins the name of one detail.
+const detailPrefix = "detail-"
+
+// sheetsOf finds what is to be drawn: one of the drawings, or one detail by its name.
+func (c drawCmd) sheetsOf(p plan.Plan) ([]sheet.Sheet, error) {
+	name, one := strings.CutPrefix(c.What, detailPrefix)
+	if !one {
+		return drawings[c.What].sheets(p), nil
+	}
+	var names []string
+	for _, d := range detail.Of(p) {
+		if d.Name == name {
+			return []sheet.Sheet{sheetOf(p, d)}, nil
+		}
+		names = append(names, detailPrefix+d.Name)
+	}
+	return nil, fmt.Errorf("this job has no %s: it has %s", c.What, strings.Join(names, ", "))
+}
+
 // allDrawings is every sheet of a job, as pages of one document.
 const allDrawings = "all"
 
@@ -60,10 +107,11 @@ func drawingNames() string {
 
 // Help says what can be drawn.
 func (drawCmd) Help() string {
-	return `Draws one sheet, in the form that the file's ending asks for. A .pdf and a .svg are as large as the sheet, so that scales hold where they are printed at their own size; all is every sheet of the job, as pages of one .pdf. A .dxf is not a sheet but the floor itself in real units (inches in inch jobs, else millimetres), on named layers: WALLS, FLOOR, STAYS, BOARDS, SPLINES, ROW_NAMES, NAMES.
+	return `Draws one sheet, in the form that the file's ending asks for. A .pdf and a .svg are as large as the sheet, so that scales hold where they are printed at their own size; all is every sheet of the job, and details are the drawings of edges, openings and turns, as pages of one .pdf; one detail alone goes by its name, such as detail-start-line. A .dxf is not a sheet but the floor itself in real units (inches in inch jobs, else millimetres), on named layers: WALLS, FLOOR, STAYS, BOARDS, SPLINES, ROW_NAMES, NAMES.
 
     strake draw floor.yaml plan -o plan.pdf
     strake draw floor.yaml lines -o lines.png --dpi 200
+    strake draw floor.yaml details -o details.pdf
     strake draw floor.yaml -o floor.dxf
 
 The same job gives the same file, byte for byte. A file that is there already and that strake did not write is kept beside it.`
@@ -71,8 +119,8 @@ The same job gives the same file, byte for byte. A file that is there already an
 
 // Validate refuses what cannot be drawn.
 func (c drawCmd) Validate() error {
-	if _, ok := drawings[c.What]; !ok {
-		return fmt.Errorf("no drawing is called %q: one of %s", c.What, drawingNames())
+	if _, ok := drawings[c.What]; !ok && !strings.HasPrefix(c.What, detailPrefix) {
+		return fmt.Errorf("no drawing is called %q: one of %s, or one detail by its name (%sNAME)", c.What, drawingNames(), detailPrefix)
 	}
 	switch filepath.Ext(c.Out) {
 	case "":
@@ -85,8 +133,8 @@ func (c drawCmd) Validate() error {
 	default:
 		return fmt.Errorf("%s: the ending says how to draw: .svg, .pdf, .png or .dxf", c.Out)
 	}
-	if c.What == allDrawings && filepath.Ext(c.Out) != ".pdf" {
-		return fmt.Errorf("all sheets together make a .pdf, not a %s", filepath.Ext(c.Out))
+	if (c.What == allDrawings || c.What == "details") && filepath.Ext(c.Out) != ".pdf" {
+		return fmt.Errorf("%s: several sheets make a .pdf, not a %s", c.What, filepath.Ext(c.Out))
 	}
 	if c.DPI < 20 || c.DPI > 1200 {
 		return fmt.Errorf("--dpi=%g: from 20 to 1200", c.DPI)
@@ -99,21 +147,21 @@ func (c *drawCmd) Run(r rim) error {
 	if err != nil {
 		return err
 	}
-	what := drawings[c.What]
+	boards := drawings[c.What].boards || strings.HasPrefix(c.What, detailPrefix)
 	p := plan.Rows(j)
-	if what.boards && finding.Worst(p.Findings) != finding.Stop {
+	if boards && finding.Worst(p.Findings) != finding.Stop {
 		told := r.progress()
 		p = plan.MakeTold(r.ctx, j, rack.Polishing, told.racking())
 		told.end()
 	}
 	p.Findings = append(fs, p.Findings...)
-	if what.boards && len(p.Lay.Runs) == 0 || !p.Survey.Converged {
+	if boards && len(p.Lay.Runs) == 0 || !p.Survey.Converged {
 		r.tell(func(a *answer) { a.planned(p) })
 		fmt.Fprint(r.out, paper.Findings(p))
 		return errFindings
 	}
 	var b bytes.Buffer
-	if err := c.write(&b, p, what.sheets); err != nil {
+	if err := c.write(&b, p); err != nil {
 		return err
 	}
 	files := []file{{filepath.Base(c.Out), b.Bytes()}}
@@ -126,14 +174,18 @@ func (c *drawCmd) Run(r rim) error {
 	return nil
 }
 
-func (c *drawCmd) write(w io.Writer, p plan.Plan, sheets func(plan.Plan) []sheet.Sheet) error {
-	switch filepath.Ext(c.Out) {
-	case ".dxf":
+func (c *drawCmd) write(w io.Writer, p plan.Plan) error {
+	if filepath.Ext(c.Out) == ".dxf" {
 		return dxf.Write(w, drawing.CAD(p))
-	case ".pdf":
-		return pdf.Write(w, p.Job.Name, sheets(p)...)
-	case ".png":
-		return png.Write(w, sheets(p)[0], c.DPI)
 	}
-	return svg.Write(w, sheets(p)[0])
+	sheets, err := c.sheetsOf(p)
+	if err != nil {
+		return err
+	}
+	return c.renderer().Render(w, p.Job.Name, sheets...)
+}
+
+// renderer is the form that the file's ending asks for.
+func (c *drawCmd) renderer() sheet.Renderer {
+	return map[string]sheet.Renderer{".svg": svg.Renderer{}, ".png": png.Renderer{DPI: c.DPI}, ".pdf": pdf.Renderer{}}[filepath.Ext(c.Out)]
 }
