@@ -29,14 +29,20 @@ func Tiles(s Sheet, w, h, lap float64) []Tile {
 			all = append(all, Tile{Col: c, Row: r, From: Pt{left + float64(c)*(w-lap), top + float64(r)*(h-lap)}, W: w, H: h})
 		}
 	}
+	var long []Text
 	for _, it := range s.Items {
 		if x, ok := it.(Text); ok {
-			letter(all, x, lap/2)
+			if !letter(all, x) {
+				long = append(long, x)
+			}
 			continue
 		}
 		for i := range all {
 			all[i].Items = append(all[i].Items, clipped(it, all[i])...)
 		}
+	}
+	for _, x := range long { // when the others have their places
+		squeeze(all, x, lap/2)
 	}
 	var out []Tile
 	for _, t := range all {
@@ -87,26 +93,63 @@ func clipped(it Item, t Tile) []Item {
 	return nil
 }
 
-// letter writes a text on the tiles that hold it; where none does, on the one that
-// needs it moved the least, counted beyond what it may run out.
-func letter(all []Tile, x Text, out float64) {
-	best, least, held := 0, math.Inf(1), false
+// letter writes a text on every tile that holds all of it, and tells whether any does.
+func letter(all []Tile, x Text) (held bool) {
 	for i := range all {
-		m, off := all[i].placed(x)
-		d := math.Hypot(off.X, off.Y)
-		if d == 0 {
+		if m, off := all[i].placed(x); off == (Pt{}) {
 			all[i].Items, held = append(all[i].Items, m), true
 		}
-		if d < least {
-			best, least = i, d
+	}
+	return held
+}
+
+// squeeze writes a text that no tile holds on the one that needs it moved the least,
+// counted beyond what it may run out, and where it lies on no other; smaller where
+// there is no such place.
+func squeeze(all []Tile, x Text, out float64) {
+	at := func(size float64, i int) (Text, float64) {
+		y := x
+		y.Size *= size
+		m, off := all[i].placed(y)
+		by := Pt{beyond(off.X, out), beyond(off.Y, out)}
+		m.At = m.At.Add(by)
+		return m, math.Hypot(off.X, off.Y)
+	}
+	best, least := 0, math.Inf(1)
+	for _, size := range []float64{1, 0.85, 0.7} {
+		k := -1
+		for i := range all {
+			m, d := at(size, i)
+			if d < least {
+				best, least = i, d
+			}
+			if all[i].free(m) && (k < 0 || d < dist(at(size, k))) {
+				k = i
+			}
+		}
+		if k >= 0 {
+			m, _ := at(size, k)
+			all[k].Items = append(all[k].Items, m)
+			return
 		}
 	}
-	if held {
-		return
-	}
-	m, off := all[best].placed(x)
-	m.At = m.At.Add(Pt{beyond(off.X, out), beyond(off.Y, out)})
+	m, _ := at(1, best)
 	all[best].Items = append(all[best].Items, m)
+}
+
+func dist(_ Text, d float64) float64 { return d }
+
+// free tells whether a text lies on no other of a tile.
+func (t Tile) free(x Text) bool {
+	a := x.Box()
+	for _, it := range t.Items {
+		if y, ok := it.(Text); ok {
+			if b := y.Box(); Overlap(a[:], b[:]) {
+				return false
+			}
+		}
+	}
+	return true
 }
 
 // placed is a text from a tile's corner, and how far it has to move to lie in the
