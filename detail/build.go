@@ -70,9 +70,9 @@ func (w work) tipNote(f fasten.Floor, u fasten.Use) string {
 func (w work) buildFigure(f fasten.Floor, u fasten.Use, nailed bool, scale float64) section.Figure {
 	c := section.New(scale)
 	p, up, top := w.prof, w.up(), w.top()
-	const arm = 28.0
+	arm := w.arm(28)
 	x0, x1 := -arm, p.Face+arm
-	low := w.under(c, ground{x0: x0, x1: x1, a: x0, b: x1, note: x1 - 18})
+	low := w.under(c, ground{x0: x0, x1: x1, a: x0, b: x1, note: x1 - w.arm(18)})
 	if ls := w.layers(); !w.slab() && ls[len(ls)-1].is > 0 {
 		low = w.joist(c, x0, x1, low)
 	}
@@ -100,7 +100,7 @@ func (w work) buildFigure(f fasten.Floor, u fasten.Use, nailed bool, scale float
 			c.Note(at, x.Name+" ("+x.What+"): where it lies along the rows is in fasteners.txt; its thickness is not told in the job")
 		}
 	}
-	return c.Figure(0)
+	return c.Figure(w.column())
 }
 
 // nail draws a fastener in its place over the tongue, and how deep it goes.
@@ -114,7 +114,7 @@ func (w work) nail(c *section.Canvas, f fasten.Floor, u fasten.Use) {
 	deg := -180 + u.Slant
 	c.Nail(kind, at, u.Length.Millimetres(), deg)
 	tip := section.Tip(at, u.Length.Millimetres(), deg)
-	c.Dim(section.Leftward, section.At(-28, w.panel()), section.At(tip.X, w.panel()-u.Tip(f.Paper).Millimetres()), "tip "+w.height(u.Tip(f.Paper)))
+	c.Dim(section.Leftward, section.At(-w.arm(28), w.panel()), section.At(tip.X, w.panel()-u.Tip(f.Paper).Millimetres()), "tip "+w.height(u.Tip(f.Paper)))
 	mid := section.Tip(at, u.Length.Millimetres()*0.42, deg)
 	c.NoteLine(mid, fmt.Sprintf("%s %s, at %.0f degrees, its head set in the corner over the tongue", u.Kind, w.say.Of(u.Length), u.Slant))
 }

@@ -23,10 +23,12 @@ type Detail struct {
 	Notes []string // what belongs beside it: where it holds, how it is made, cautions
 }
 
-// The largest that a detail is: A4 and Letter upright, with their margins.
+// The largest that a detail is: A4 and Letter upright, with their margins. Notes and
+// a title have room on the page with it.
 const (
 	MostW = 180.0
 	MostH = 240.0
+	pageH = 232.0 // of a drawing with its title and notes
 )
 
 // Of are the details of a plan, in the order of the work. Nothing where no floor
@@ -88,6 +90,25 @@ func newWork(p plan.Plan) work {
 	return w
 }
 
+// wide tells whether boards are so wide that little can be drawn beside them.
+func (w work) wide() bool { return w.prof.Face > 140 }
+
+// arm is how much is drawn beside a board, real mm; less beside wide ones.
+func (w work) arm(usual float64) float64 {
+	if w.wide() {
+		return usual * 0.45
+	}
+	return usual
+}
+
+// column is how wide the notes stand, mm: narrower beside wide boards.
+func (w work) column() float64 {
+	if w.wide() {
+		return 36
+	}
+	return 0
+}
+
 // height prints a height or a thickness.
 func (w work) height(l tape.Length) string { return w.thin.Of(l) }
 
@@ -98,7 +119,7 @@ func (w work) imperial() bool { return w.p.Job.Unit.Imperial() }
 var scales = []struct {
 	is   float64
 	name string
-}{{1, "1:1"}, {0.5, "1:2"}, {0.2, "1:5"}, {0.1, "1:10"}, {0.05, "1:20"}}
+}{{1, "1:1"}, {0.5, "1:2"}, {0.2, "1:5"}}
 
 // fitted is a detail at the largest scale from so many of scales on at which it
 // fits, with its check bar below.
@@ -108,7 +129,7 @@ func (w work) fitted(name, title string, from int, draw func(scale float64) sect
 	for _, s := range scales[from:] {
 		scale = s.name
 		f = section.Below(4, draw(s.is), section.Bar(w.imperial(), s.name))
-		if f.W <= MostW && f.H <= MostH {
+		if f.W <= MostW && f.H+notesHigh(notes) <= pageH {
 			break
 		}
 	}
@@ -119,6 +140,16 @@ func (w work) fitted(name, title string, from int, draw func(scale float64) sect
 		}
 	}
 	return d
+}
+
+// notesHigh is about how high notes stand below a drawing, with a title over it.
+func notesHigh(notes []string) float64 {
+	const size, line, title = 2.8, 3.9, 15.0
+	high := title
+	for _, n := range notes {
+		high += float64(len(sheet.Wrap(n, size, MostW-4))) * line
+	}
+	return high
 }
 
 // free is a detail without a scale.

@@ -48,6 +48,8 @@ func jobs(t *testing.T) map[string][]byte {
 	}
 	turn("hearth-askew", "hearth-butted", "mitred", "butted", "turned_by: 45", "rows_along: A-B")
 	turn("hearth-askew", "hearth-bare", ", frame: mitred", "", "turned_by: 45", "rows_along: A-B")
+	turn("hearth-askew", "hearth-wide", `face: 5"`, `face: 8"`, "wishes:", "heights: {measured_from: subfloor, openings: {hearth: {covering: stone, height: 13/16\"}}}\nwishes:")
+	turn("trapezoid", "trapezoid-slab", "wishes:", "subfloor: {on: slab, layers: [{what: plywood, thickness: 3/4\"}, {what: concrete}]}\nfasteners: {kind: staple, length: 1-1/2\", source: the leaflet}\nwishes:", `face: 5"`, `face: 8"`)
 	turn("three-rooms", "three-turned", "undercut: yes", "undercut: yes, rows: turn")
 	turn("three-rooms", "three-headers", "undercut: yes", "undercut: yes, rows: header", "rows_along: A-B", "rows_along: B-C", `face: 5"`, `face: 4"`)
 	turn("sail-loft", "sail-middle", "wishes:", "heights: {measured_from: subfloor, panel: 12, sheet: 1, openings: {stair door: {covering: carpet, height: 14, jambs: {of: wood}, leaf: {of: hollow-core, clear: 60}}}}\nwishes:")

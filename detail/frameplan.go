@@ -105,9 +105,15 @@ func (w work) frameFigure(s room.Stay, gap tape.Length, kind floor.Kind, scale f
 	c := section.New(scale)
 	g, face := gap.Millimetres(), w.prof.Face
 	up, top := w.up(), w.top()
-	x0, x1 := -34.0, g+face+46
-	low := w.under(c, ground{x0: x0, x1: x1, a: 0, b: x1, note: x1 - 14})
-	c.Cut("beyond", section.Masonry, section.Rect(x0, 0, 0, top), 3)
+	x0, x1 := -w.arm(34), g+face+w.arm(46)
+	low := w.under(c, ground{x0: x0, x1: x1, a: 0, b: x1, note: x1 - w.arm(14)})
+	there, said := top, s.Name+": its height is not told in the job"
+	for _, m := range w.h.Meetings {
+		if w.told && m.Name == s.Name {
+			there, said = m.Beyond.Millimetres(), s.Name+", "+w.height(m.Beyond)+" over the subfloor"
+		}
+	}
+	c.Cut("beyond", section.Masonry, section.Rect(x0, 0, 0, there), 3)
 	if kind == floor.Flush && g > 0 {
 		c.Cut("soft joint", section.Soft, section.Rect(0, up, g, top))
 		c.NoteLine(section.At(g/2, top), "Soft joint: cork or sealant, so that boards can move")
@@ -116,15 +122,15 @@ func (w work) frameFigure(s room.Stay, gap tape.Length, kind floor.Kind, scale f
 	ring := w.prof.Ring(x1-g-face, section.Grooved, section.GoesOn)
 	c.Cut("rows", section.Grain, section.Shift(ring, section.At(g+face, up)), 0)
 	w.splineAt(c, g+face, up)
-	c.Break(section.At(x0, low), section.At(x0, top))
+	c.Break(section.At(x0, low), section.At(x0, there))
 	c.Break(section.At(x1, low), section.At(x1, top))
-	c.Dim(section.Above, section.At(0, top), section.At(g, top), w.say.Rip(gap))
+	c.Dim(section.Above, section.At(0, there), section.At(g, top), w.say.Rip(gap))
 	c.Dim(section.Above, section.At(g, top), section.At(g+face, top), "face "+w.say.Rip(w.p.Job.Boards.Face))
-	c.Note(section.At(x0+12, top*0.5), s.Name+": its height is not told in the job")
+	c.Note(section.At(x0+w.arm(12), there*0.5), said)
 	c.Note(section.At(g+face*0.4, up+w.prof.Thick*0.5), "Board of the frame: tongue off towards "+s.Name+", groove to the rows")
-	c.Note(section.At(g+face+30, up+w.prof.Thick*0.75), "Rows: ends with a tongue go into the groove; cut ends and sawn sides are grooved for a spline")
+	c.Note(section.At(g+face+w.arm(30), up+w.prof.Thick*0.75), "Rows: ends with a tongue go into the groove; cut ends and sawn sides are grooved for a spline")
 	c.Note(section.At(g+face+2, up+(w.prof.TongueLow+w.prof.TongueTop)/2), w.splineNote())
-	return c.Figure(0)
+	return c.Figure(w.column())
 }
 
 // splineAt draws a spline in the grooves of two boards that meet at x.

@@ -88,7 +88,7 @@ func (w work) jamb(k jambCase) Detail {
 	return w.fitted(slug("jamb", k.names[0]), "Undercut jamb at "+strings.Join(k.names, ", "), 0, func(s float64) section.Figure { return w.jambFigure(k, s) }, notes...)
 }
 
-const jambShown = 64.0 // of a jamb over the cut, real mm
+const jambShown = 44.0 // of a jamb over the cut, real mm
 
 // jambFigure are the jamb with the board under it, and the saw on its scrap.
 func (w work) jambFigure(k jambCase, scale float64) section.Figure {

@@ -146,8 +146,8 @@ func onLeft(h, f row.Field, e floor.AlignedEdge) bool {
 func (w work) headerFigure(left, right bool, scale float64) section.Figure {
 	c := section.New(scale)
 	face, up, top := w.prof.Face, w.up(), w.top()
-	const arm = 46.0
-	low := w.under(c, ground{x0: -arm, x1: face + arm, a: -arm, b: face + arm, note: face + arm - 14})
+	arm := w.arm(46)
+	low := w.under(c, ground{x0: -arm, x1: face + arm, a: -arm, b: face + arm, note: face + arm - w.arm(14)})
 	c.Board("board", w.prof, 0, up, face, section.Grooved, section.Tongued)
 	w.field(c, "left", left, -arm, 0, section.GoesOn, section.Grooved)
 	w.splineAt(c, 0, up)
@@ -158,9 +158,9 @@ func (w work) headerFigure(left, right bool, scale float64) section.Figure {
 	c.Note(section.At(face*0.5, up+w.prof.Thick*0.5), "Header, cut across")
 	c.Note(section.At(2, up+(w.prof.TongueLow+w.prof.TongueTop)/2), "Its groove: a tongue end of a row, or a spline as drawn")
 	c.Note(section.At(face+2, up+(w.prof.TongueLow+w.prof.TongueTop)/2), "Its tongue, into the groove of what comes to it, milled or cut on the job")
-	c.Note(section.At(-arm+14, up+w.prof.Thick*0.75), sideSaid(left))
-	c.Note(section.At(face+arm-18, up+w.prof.Thick*0.75), sideSaid(right))
-	return c.Figure(0)
+	c.Note(section.At(-arm+w.arm(14), up+w.prof.Thick*0.75), sideSaid(left))
+	c.Note(section.At(face+arm-w.arm(18), up+w.prof.Thick*0.75), sideSaid(right))
+	return c.Figure(w.column())
 }
 
 func sideSaid(beside bool) string {

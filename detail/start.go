@@ -185,7 +185,7 @@ func (w work) startLine() []Detail {
 	notes = append(notes, s.sets...)
 	if s.wall && s.rows[0].ripped {
 		r := s.rows[0]
-		notes = append(notes, fmt.Sprintf("MEASURE FIRST: row %s is ripped to %s by this plan; rip it once the line is snapped and both distances are checked.", r.name, w.say.Rips(r.left, r.right)))
+		notes = append(notes, fmt.Sprintf("MEASURE FIRST: row %s is ripped to  ____________  (%s by this plan), once the line is snapped and both distances are checked.", r.name, w.say.Rips(r.left, r.right)))
 	}
 	if nailed {
 		notes = append(notes, w.startNails(s, u))

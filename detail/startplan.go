@@ -193,10 +193,10 @@ func (w work) startAtWall(s start, u fasten.Use, nailed bool, scale float64) sec
 	line := from[0].Millimetres()
 	gap := line - s.total()
 	up, top := w.up(), w.top()
-	end := line + 40
-	low := w.under(c, ground{x0: -wallThick - 14, x1: end, a: 0, b: end, note: end - 16})
-	c.Cut("wall", section.Plaster, section.Rect(-wallThick, 0, 0, top+46), 2)
-	c.Break(section.At(-wallThick, top+46), section.At(0, top+46))
+	end := line + w.arm(40)
+	low := w.under(c, ground{x0: -wallThick - 14, x1: end, a: 0, b: end, note: end - w.arm(16)})
+	c.Cut("wall", section.Plaster, section.Rect(-wallThick, 0, 0, top+30), 2)
+	c.Break(section.At(-wallThick, top+30), section.At(0, top+30))
 	c.Break(section.At(-wallThick-14, low), section.At(-wallThick-14, 0))
 	c.Cut("block", section.Trim, section.Rect(0, up, gap, top-2))
 	x := gap
@@ -219,7 +219,7 @@ func (w work) startAtWall(s start, u fasten.Use, nailed bool, scale float64) sec
 	c.Named("next", section.Hidden, section.At(end, top), section.At(line+w.prof.Air, top), section.At(line+w.prof.Air, up), section.At(end, up))
 	c.Break(section.At(end, low), section.At(end, top))
 	c.Dim(section.Above, section.At(0, top), section.At(gap, top), "gap "+w.say.Rip(mm(gap)))
-	c.Dim(section.Above, section.At(0, top+46), section.At(line, top+26), w.say.Rip(from[0])+" from wall to line")
+	c.Dim(section.Above, section.At(0, top+30), section.At(line, top+26), w.say.Rip(from[0])+" from wall to line")
 	first := s.rows[0]
 	if first.ripped {
 		c.Dim(section.Above, section.At(gap, top), section.At(gap+s.at(first), top), "ripped "+w.say.Rip(mm(s.at(first))))
@@ -238,7 +238,7 @@ func (w work) startAtWall(s start, u fasten.Use, nailed bool, scale float64) sec
 	c.Note(section.At(gap*0.5, up+w.prof.Thick*0.3), "Block or wedges behind the row, so that it cannot give: out again before the base goes on")
 	c.Note(section.At(gap+s.at(first)*0.6, up+w.prof.Thick*0.6), firstSaid(first))
 	c.NoteLine(section.At(line, top+18), "Line to snap: the front of row "+s.line.Row+where)
-	return c.Figure(0)
+	return c.Figure(w.column())
 }
 
 // tongueSaid says how nails go through the tongue of the first row.
@@ -304,8 +304,8 @@ func (w work) startAtBatten(s start, u fasten.Use, nailed bool, scale float64) s
 	if face == 0 {
 		face = w.prof.Face
 	}
-	x0, end := -86.0, face+40
-	low := w.under(c, ground{x0: x0, x1: end, a: x0, b: end, note: end - 16})
+	x0, end := -86.0, face+w.arm(40)
+	low := w.under(c, ground{x0: x0, x1: end, a: x0, b: end, note: end - w.arm(16)})
 	c.Cut("block", section.Trim, section.Rect(-62, up, 0, up+36))
 	c.Nail(section.Screw, section.At(-31, up+36), 36+20, -90)
 	c.Board("first", w.prof, 0, up, face, section.Grooved, section.Tongued)
@@ -320,5 +320,5 @@ func (w work) startAtBatten(s start, u fasten.Use, nailed bool, scale float64) s
 	c.Note(section.At(-20, up+24), "Straight batten screwed down behind the row, off again once five rows hold (common practice); it must not be screwed where something lies below")
 	c.Note(section.At(face*0.5, up+w.prof.Thick*0.6), "Row "+s.line.Row+": groove to the batten; where rows go back from here, a spline goes into it")
 	c.NoteLine(section.At(face, top+18), "Line to snap: the front of row "+s.line.Row)
-	return c.Figure(0)
+	return c.Figure(w.column())
 }

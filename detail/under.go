@@ -21,7 +21,7 @@ type layer struct {
 const usual = 18.0
 
 // deepest is how much of a slab is drawn, real mm.
-const deepest = 40.0
+const deepest = 32.0
 
 // layers are the subfloor as it is, from the top down: what comes out is left out,
 // a new panel and a rolled sheet over it are not counted.

@@ -52,7 +52,7 @@ type block struct {
 func (k block) from(x float64) sheet.Pt { return sheet.Pt{X: x, Y: k.top + 0.62*Small} }
 
 // placeNotes puts the notes in a column right of the box. Of the heights that the
-// column may begin at the one is taken at which leaders meet the least: each other
+// column may begin at, and two distances of notes, the one is taken at which leaders meet the least: each other
 // or writing.
 func (c *Canvas) placeNotes(b box, words []sheet.Item, width float64) []sheet.Item {
 	if len(c.notes) == 0 {
@@ -60,7 +60,7 @@ func (c *Canvas) placeNotes(b box, words []sheet.Item, width float64) []sheet.It
 	}
 	x := b.x1 + column
 	var blocks []block
-	all := -between
+	all := 0.0
 	for _, n := range c.notes {
 		k := block{note: n, lines: sheet.Wrap(n.text, Small, width)}
 		k.height = float64(len(k.lines)) * Small * leading
@@ -70,14 +70,16 @@ func (c *Canvas) placeNotes(b box, words []sheet.Item, width float64) []sheet.It
 	mid := (b.y0 + b.y1) / 2
 	var best []block
 	least := math.Inf(1)
-	for k := range 25 { // the nearer to the middle, the better
-		off := float64((k+1)/2) * 4
-		if k%2 == 1 {
-			off = -off
-		}
-		ks := ordered(blocks, x, mid-all/2+off)
-		if n := meeting(ks, x, words) + 0.02*math.Abs(off); n < least-1e-9 {
-			best, least = ks, n
+	for _, gap := range []float64{between, 3 * between} { // close together is better
+		for k := range 41 { // the nearer to the middle, the better
+			off := float64((k+1)/2) * 3
+			if k%2 == 1 {
+				off = -off
+			}
+			ks := ordered(blocks, x, mid-all/2+off, gap)
+			if n := meeting(ks, x, words) + 0.02*math.Abs(off) + 0.1*(gap-between); n < least-1e-9 {
+				best, least = ks, n
+			}
 		}
 	}
 	var out []sheet.Item
@@ -89,7 +91,7 @@ func (c *Canvas) placeNotes(b box, words []sheet.Item, width float64) []sheet.It
 
 // ordered stacks the notes from the top in an order in which no two leaders
 // cross: by height, then pairs that cross change places until none does.
-func ordered(in []block, x, top float64) []block {
+func ordered(in []block, x, top, gap float64) []block {
 	ks := slices.Clone(in)
 	slices.SortStableFunc(ks, func(a, b block) int {
 		switch {
@@ -101,21 +103,21 @@ func ordered(in []block, x, top float64) []block {
 		return 0
 	})
 	for range 60 {
-		stack(ks, top)
+		stack(ks, top, gap)
 		i, k, some := crossed2(ks, x)
 		if !some {
 			break
 		}
 		ks[i], ks[k] = ks[k], ks[i]
 	}
-	stack(ks, top)
+	stack(ks, top, gap)
 	return ks
 }
 
-func stack(ks []block, top float64) {
+func stack(ks []block, top, gap float64) {
 	for i := range ks {
 		ks[i].top = top
-		top += ks[i].height + between
+		top += ks[i].height + gap
 	}
 }
 
