@@ -129,6 +129,8 @@ func mix(d *decoder, j *draft, m stock.Mix, path string) {
 		d.failPath(at(path, "most"), "the longest board is shorter than the shortest", s.Of(m.Most), "at least "+s.Of(m.Least))
 	case m.Mean < m.Least || m.Mean > m.Most:
 		d.failPath(at(path, "mean"), "the mean lies outside the shortest and the longest", s.Of(m.Mean), "from "+s.Of(m.Least)+" to "+s.Of(m.Most))
+	case m.Most > m.Least && (m.Mean == m.Least || m.Mean == m.Most):
+		d.failPath(at(path, "mean"), "with this mean all boards would have one length, and the mix has others", s.Of(m.Mean), "a mean between "+s.Of(m.Least)+" and "+s.Of(m.Most)+", or one length (one) for all")
 	case m.Step > 0 && m.Step > m.Most-m.Least && m.Most > m.Least:
 		d.failPath(at(path, "step"), "the step is more than the spread of lengths", s.Of(m.Step), "at most "+s.Of(m.Most-m.Least))
 	}

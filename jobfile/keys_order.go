@@ -8,7 +8,12 @@ import (
 
 // percent is a key whose value is a figure in percent, kept as a share.
 func percent[T any](key, doc string, most float64, to func(*T) *float64, told func(*T) *bool) field[T] {
-	f := figure(key, doc, 0, most, to)
+	return percentFrom(key, doc, 0, most, to, told)
+}
+
+// percentFrom is percent with a least figure.
+func percentFrom[T any](key, doc string, least, most float64, to func(*T) *float64, told func(*T) *bool) field[T] {
+	f := figure(key, doc, least, most, to)
 	read := f.read
 	f.read = func(d *decoder, n ast.Node, t *T) {
 		before := len(d.errs)
@@ -23,7 +28,7 @@ func percent[T any](key, doc string, most float64, to func(*T) *float64, told fu
 
 func orderField() field[draft] {
 	tb := table[order.Wants]{fields: []field[order.Wants]{
-		percent("risk", "The chance of running short that you accept, in percent.", 50, func(w *order.Wants) *float64 { return &w.Risk }, func(*order.Wants) *bool { return new(bool) }).or("1: " + order.SrcRisk),
+		percentFrom("risk", "The chance of running short that you accept, in percent.", 0.1, 50, func(w *order.Wants) *float64 { return &w.Risk }, func(*order.Wants) *bool { return new(bool) }).or("1: " + order.SrcRisk),
 		choice("layer", "Who lays: strict takes boards as they come and throws rests away; careful keeps a pile of rests and has boards to choose from; planned lays by a plan of the boards that are there.", order.Layers, func(w *order.Wants) *order.Layer { return &w.Layer }).or("careful"),
 		percent("culls", "Of the boards, so many cannot be laid, in percent, as a mean over lots.", 50, func(w *order.Wants) *float64 { return &w.Culls }, func(w *order.Wants) *bool { return &w.CullsTold }).or("5: " + order.SrcCulls),
 		percent("lots_differ", "How far lots differ in that, as a standard deviation in percent of it; 0 where all are alike.", 200, func(w *order.Wants) *float64 { return &w.Varies }, func(w *order.Wants) *bool { return &w.VariesTold }).or("60: " + order.SrcVaries),

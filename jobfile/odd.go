@@ -140,7 +140,7 @@ func (o *oddities) doorways() {
 func (o *oddities) cartons() {
 	b := o.j.Boards
 	if b.Carton.Price > 0 && b.Currency == "" {
-		o.note(finding.Note, "price without a currency", "boards", fmt.Sprintf("%g", b.Carton.Price), "", "Add a currency, such as USD, to have it on paper.")
+		o.note(finding.Warn, "price without a currency", "boards", fmt.Sprintf("%g", b.Carton.Price), "", "Add a currency, such as USD, to have it on paper.")
 	}
 	var counted float64
 	for _, w := range b.Each() {

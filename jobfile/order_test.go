@@ -35,6 +35,7 @@ func TestOrderKeys(t *testing.T) {
 func TestOrderErrors(t *testing.T) {
 	for from, c := range map[string]struct{ to, what string }{
 		"risk: 2":         {"risk: 60", "this is not such a number"},
+		"risk: 2,":        {"risk: 0,", "this is not such a number"}, // nobody can promise none
 		"layer: strict":   {"layer: sloppy", "is not known here"},
 		"culls: 4":        {"culls: 4 in 100", "this is not such a number"},
 		"spares: 2":       {"spares: -1", "this is not such a number"},
@@ -65,6 +66,7 @@ func TestMixOfAGrade(t *testing.T) {
 	}
 	for _, c := range []struct{ from, to, what string }{
 		{"grade: maple first", "grade: maple best", "is not known here"},
+		{"grade: maple first", "least: 12, most: 84, mean: 12", "all boards would have one length"},
 		{"grade: maple first", "grade: maple first, mean: 40", "stands beside a grade"},
 		{"grade: maple first", "least: 12, most: 84", "mean"},
 		{"measure: nominal", "measure: tally", "is not known here"},

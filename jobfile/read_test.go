@@ -403,7 +403,7 @@ func TestOdd(t *testing.T) {
 		{"10' 0-5/8\"", "11' 0-5/8\"", "two readings of one distance differ", "B-C", finding.Warn},
 		{"width: 72", "width: 150", "wide doorway", "patio door", finding.Note},
 		{"width: 32", "width: 12", "narrow doorway", "way out", finding.Note},
-		{"currency: USD", "", "price without a currency", "boards", finding.Note},
+		{"currency: USD", "", "price without a currency", "boards", finding.Warn},
 		{"    walk: clockwise\n", "", "way round the room not given", "den", finding.Note},
 		{"cartons: 6", "cartons: 2", "", "", ""},
 		{"cartons: 6", "cartons: 1", "tally against cartons", "boards", finding.Warn},

@@ -329,6 +329,7 @@ func (o orderText) stands() []string {
 		fmt.Sprintf("%.3g %% of the cuts go wrong [%s]", 100*w.Spoiled, given(w.SpoiledTold, order.SrcSpoiled)),
 		fmt.Sprintf("a board is %s long on average%s", o.say.Of(m.Lengths.Mean()), o.lengths()),
 		o.measure(),
+		o.racked(),
 		"good parts of culls begin rows, by a careful layer and by a plan; boards left in hand are not counted as needed",
 	}
 }
@@ -357,6 +358,15 @@ func (o orderText) lengths() string {
 		out += fmt.Sprintf("; %d boards that were measured count beside it, the assumed spread for %d", n, order.Believed)
 	}
 	return out
+}
+
+// racked says how many lays by a plan stand for all, where that are fewer than usual.
+func (o orderText) racked() string {
+	l := o.x.Of(order.Planned)
+	if l.Racked == 0 || l.Racked >= order.PlannedLays || o.x.Boards.Known == stock.OneSize {
+		return ""
+	}
+	return fmt.Sprintf("%d lays by a plan were racked in earnest, and stand for all; where boards are so short that joints hardly keep apart, or the floor is large, they are fewer than %d", l.Racked, order.PlannedLays)
 }
 
 // measure says what the area of a carton counts.

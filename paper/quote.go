@@ -228,7 +228,7 @@ func cells(of string, m goods.Money) []string {
 // rateWords says a price as it was written.
 func rateWords(m goods.Money, currency string) string {
 	if !m.Told {
-		return "______ " + currency
+		return strings.TrimSpace("______ " + currency)
 	}
 	s := fmt.Sprintf("%.2f", m.Likely)
 	if m.Low != m.High {

@@ -32,6 +32,7 @@ type Purchase struct {
 type Laying struct {
 	Layer   order.Layer
 	Lays    int
+	Racked  int        // by a plan: lays racked in earnest, whose losses stand for all
 	Parts   order.Need // averages
 	Forced  float64    // joints of a lay that are nearer to each other than they should be, on average
 	Choices []order.Choice
@@ -88,9 +89,10 @@ func (p Plan) purchase(ctx context.Context, b stock.Boards, e Effort) Purchase {
 	for _, layer := range order.Layers {
 		var ns []order.Need
 		var err error
+		racked := 0
 		if layer == order.Planned {
 			losses, cut := p.losses(ctx, b, out.Model, e)
-			if len(losses) == 0 {
+			if racked = len(losses); racked == 0 {
 				continue
 			}
 			if ns, err = order.PlannedNeeds(ctx, out.Model, losses, e.Lays, p.Job.Seed, e.Workers); err == nil {
@@ -99,7 +101,9 @@ func (p Plan) purchase(ctx context.Context, b stock.Boards, e Effort) Purchase {
 		} else {
 			ns, err = order.Simulate(ctx, out.Model, layer, e.Lays, p.Job.Seed, e.Workers)
 		}
-		out.Layers = append(out.Layers, out.laying(layer, ns, err))
+		l := out.laying(layer, ns, err)
+		l.Racked = racked
+		out.Layers = append(out.Layers, l)
 	}
 	if l := out.Of(w.Layer); l.Advised > 0 {
 		out.Advised = l.Advised + w.Spares
@@ -206,23 +210,54 @@ func (p Plan) losses(ctx context.Context, b stock.Boards, m order.Model, e Effor
 		return nil, nil
 	}
 	n := plannedLays(b, e.Planned, floor)
-	tell := func(given int) {
-		if e.Tell != nil {
-			e.Tell(given, n)
+	from := 0
+	some := func(count int) ([]tried, error) {
+		tell := func(given int) {
+			if e.Tell != nil {
+				e.Tell(from+given, n)
+			}
 		}
+		return order.EachTold(ctx, count, e.Workers, tell, func(_, i int) tried {
+			one := drawn(b, m, floor, p.Job.Seed, from+i)
+			l, w := rack.Racked(ctx, rack.Ask{Fields: p.Fields, Boards: one, Limits: p.Job.Limits, Seed: p.Job.Seed + uint64(from+i), Plain: true, Style: tape.Paper(p.Job.Unit)})
+			return tried{lost(l, b.Pitch(), floor), w.Work}
+		})
 	}
-	out, err := order.EachTold(ctx, n, e.Workers, tell, func(_, i int) float64 {
-		one := drawn(b, m, floor, p.Job.Seed, i)
-		l, _ := rack.Racked(ctx, rack.Ask{Fields: p.Fields, Boards: one, Limits: p.Job.Limits, Seed: p.Job.Seed + uint64(i), Plain: true, Style: tape.Paper(p.Job.Unit)})
-		return lost(l, b.Pitch(), floor)
-	})
-	kept := out[:0]
+	out, err := some(min(n, sounding))
+	if from = len(out); err == nil && n > from {
+		n = affordable(out, n)
+		var more []tried
+		more, err = some(n - from)
+		out = append(out, more...)
+	}
+	var kept []float64
 	for _, x := range out {
-		if x >= 0 {
-			kept = append(kept, x)
+		if x.lost >= 0 {
+			kept = append(kept, x.lost)
 		}
 	}
 	return kept, err
+}
+
+// tried is a lay by a plan: what it lost, and the work that it took.
+type tried struct {
+	lost float64
+	work int
+}
+
+// sounding is how many lays show what one takes. Where boards are so short that joints
+// hardly keep apart, one takes as long as hundreds of others: mostWork is for how much
+// work lays are added to those, some 3 s on two cores. Work is counted and not timed, so
+// that the answer is the same everywhere.
+const sounding, mostWork = 16, 4_000_000_000
+
+// affordable is how many lays of n there are, by the work of the first.
+func affordable(first []tried, n int) int {
+	sum := 1
+	for _, x := range first {
+		sum += x.work
+	}
+	return max(len(first), min(n, int(int64(mostWork)*int64(len(first))/int64(sum))))
 }
 
 // ampleFloor is the length of runs up to which as many lays are planned as were

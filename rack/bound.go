@@ -17,6 +17,7 @@ type Worth struct {
 	// add up to where all runs are alike and boards are cut at far ends only; 0
 	// where runs differ, or lengths are dense.
 	Chain tape.Length
+	Work  int // units of work spent
 }
 
 // Cost is what the bounds bound: scrap, kerf, and an inch for each crosscut.

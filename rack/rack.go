@@ -53,7 +53,7 @@ func Racked(ctx context.Context, a Ask) (lay.Lay, Worth) {
 	plan := e.run(a.Fields)
 	l := e.build(a, ls, plan)
 	if a.Plain {
-		return l, Worth{}
+		return l, Worth{Work: e.work}
 	}
 	l.Findings = slices.Concat(fs, e.findings(a, plan), e.whyUnfilled(a, plan), e.pinFindings(plan, a.Style))
 	l.Findings = append(l.Findings, e.unsureFindings(a, plan)...)

@@ -36,9 +36,10 @@ func (c *orderCmd) Run(r rim) error {
 		return err
 	}
 	p, ps, list := b.rows, b.boards, b.list
-	r.tell(func(a *answer) { a.bought(p, ps); a.listed(p, list) })
+	r.tell(func(a *answer) { a.bought(p, ps); a.listed(p, list); a.found(fs) })
 	text := paper.Order(p, ps) + paper.Goods(b.full, list)
 	fmt.Fprint(r.out, text)
+	tell(r, fs)
 	if c.Out == "" {
 		return nil
 	}

@@ -4,10 +4,13 @@ import (
 	"bytes"
 	"fmt"
 	"strings"
+	"time"
 
 	"strake/finding"
 	"strake/paper"
 	"strake/plan"
+	"strake/quote"
+	"strake/schedule"
 )
 
 type quoteCmd struct {
@@ -45,8 +48,25 @@ func (c *quoteCmd) Run(r rim) error {
 	}
 	form := paper.Quote(b.full, b.boards, b.list, b.days)
 	sum := b.full.Quote(b.list, b.days)
-	r.tell(func(a *answer) { a.quoted(b.full, sum); a.formed(form) })
-	return c.write(r, form)
+	today, err := schedule.ParseDay(time.Now().Format(time.DateOnly))
+	if err != nil {
+		return err
+	}
+	fs = append(fs, expired(j.Quote, today)...)
+	r.tell(func(a *answer) { a.quoted(b.full, sum); a.formed(form); a.found(fs) })
+	if err := c.write(r, form); err != nil {
+		return err
+	}
+	tell(r, fs)
+	return nil
+}
+
+// expired is said of a quote that is valid no more. Only here is a clock read.
+func expired(t quote.Terms, today schedule.Day) []finding.Finding {
+	if u := t.Until(); u > 0 && u < today {
+		return []finding.Finding{{Level: finding.Warn, Rule: "date in the past", Where: "quote", Measured: "valid until " + u.String(), Limit: "today is " + today.String(), Do: "Look at the year, or write the day of the quote anew."}}
+	}
+	return nil
 }
 
 func (c *quoteCmd) write(r rim, form paper.Form) error {
