@@ -14,8 +14,10 @@ import (
 	"strake/fasten"
 	"strake/floor"
 	"strake/jobfile"
+	"strake/lay"
 	"strake/plan"
 	"strake/room"
+	"strake/section"
 	"strake/sheet"
 	"strake/stock"
 	"strake/tape"
@@ -416,5 +418,46 @@ func TestNamesAreUnique(t *testing.T) {
 				seen[g.Name] = true
 			}
 		}
+	}
+}
+
+// Where a whole board is drawn with its groove to a wall, the boards of the plan
+// have their groove there; where its edge is drawn sawn, none has.
+func TestEdgesAsLaid(t *testing.T) {
+	all, grooved, sawn := jobs(t), 0, 0
+	for _, name := range slices.Sorted(maps.Keys(all)) {
+		p := planOf(t, name, all[name])
+		w := newWork(p)
+		for _, f := range p.AllFields() {
+			for _, r := range f.Layout.Rips {
+				if r.Kind != floor.Wall || f.Kind != lay.Field {
+					continue
+				}
+				want := w.edgeAt(r.Edge) == section.Grooved
+				for _, q := range p.Lay.Runs {
+					z := p.Lay.Zones[q.Zone]
+					if q.Row != r.Row || z.Kind != lay.Field || z.Dir != f.Layout.Dir || len(q.Pieces) == 0 {
+						continue
+					}
+					for _, id := range q.Pieces {
+						as := p.Lay.Pieces[id].Ahead
+						if r.Above {
+							as = p.Lay.Pieces[id].Behind
+						}
+						switch {
+						case want && r.Full() && as != lay.Groove && as != lay.Spline:
+							t.Errorf("%s, row %d at %s: drawn with its groove, laid with %s", name, r.Row, r.Edge, as)
+						case want && r.Full():
+							grooved++
+						case !want && as == lay.Ripped:
+							sawn++
+						}
+					}
+				}
+			}
+		}
+	}
+	if grooved < 10 || sawn < 100 {
+		t.Errorf("%d pieces with grooves, %d sawn", grooved, sawn)
 	}
 }

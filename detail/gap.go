@@ -123,7 +123,7 @@ func join(s []string) string {
 func (w work) winterNote(k gapCase) string {
 	for _, v := range k.walls {
 		if v.Winter > 0 {
-			return "By winter the board at the wall shrinks by about " + w.say.Rip(v.Winter) + ": the lap below counts without that."
+			return "By winter the board at the wall shrinks by about " + w.say.Rip(v.Winter) + ": the lap drawn does not count that."
 		}
 	}
 	return ""
