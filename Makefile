@@ -69,7 +69,10 @@ lint: ## gofmt, vet, staticcheck
 	go vet ./...
 	$(STATICCHECK) ./...
 
-docs: ## draw the picture in the README again
+# The picture of a packet's page needs poppler-utils.
+docs: ## draw the pictures in the README again
 	@set -e; d=$$(mktemp -d); trap 'rm -r "$$d"' EXIT; \
 		go run ./cmd/strake plan examples/ferry-parlour.yaml -o "$$d"; \
-		mkdir -p docs; cp "$$d/plan.svg" docs/ferry-parlour.svg
+		mkdir -p docs; cp "$$d/plan.svg" docs/ferry-parlour.svg; \
+		n=1; until pdftotext -f $$n -l $$n "$$d/packet.pdf" - | grep -q '^Row cards, sheet 2'; do n=$$((n+1)); done; \
+		pdftoppm -f $$n -l $$n -r 80 -gray -png -singlefile "$$d/packet.pdf" docs/row-cards

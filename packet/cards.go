@@ -22,6 +22,7 @@ const (
 	headHigh  = 5.0
 	noteLine  = 5.2
 	cellLeast = 30.0
+	noteWide  = 75.0
 )
 
 // card is the rows that stand on one sheet: one walk to the saw.
@@ -87,7 +88,9 @@ func (c *carder) cells(r paper.Row) []cell {
 		if x.first {
 			x.w += boxWide
 		}
-		x.w = min(c.w, max(cellLeast, x.w))
+		// Writing under a figure takes three lines at the most, if it is not very long.
+		notes := sheet.Text{Text: c.d.pieceNote(p), Size: note}.Width()
+		x.w = min(c.w, max(cellLeast, x.w, min(noteWide, notes/2.6+6)))
 		out = append(out, x)
 	}
 	return out
