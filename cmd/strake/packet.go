@@ -53,6 +53,10 @@ func writePacket(w io.Writer, r rim, p plan.Plan, size packet.Paper) error {
 	return pdf.Write(w, p.Job.Name, packet.Sheets(in, size)...)
 }
 
+// ampleBoards is from how many boards on a floor is laid over less often for the packet:
+// the ranges printed beside its figures are a little wider then.
+const ampleBoards, ampleLays = 1000, 2500
+
 // packetEffort is that of strake order, so that both say the same; lays by a plan, which
 // take the longest, only for whom they are the answer.
 func packetEffort(p plan.Plan) plan.Effort {
@@ -60,6 +64,9 @@ func packetEffort(p plan.Plan) plan.Effort {
 	e.Workers = runtime.GOMAXPROCS(0)
 	if p.Job.Order.Filled().Layer != order.Planned {
 		e.Planned = 0
+	}
+	if len(p.Lay.Pieces) > ampleBoards {
+		e.Lays = ampleLays
 	}
 	return e
 }
