@@ -36,11 +36,19 @@ func Choices(w io.Writer, c plan.Choices) error {
 	return err
 }
 
+// rowsSaid counts rows, and their parts where there are more.
+func rowsSaid(s row.Score) string {
+	if s.Runs == s.Rows {
+		return fmt.Sprintf("%d rows", s.Rows)
+	}
+	return fmt.Sprintf("%d rows, %d where 12a and 12b count as two", s.Rows, s.Runs)
+}
+
 // ChoiceLines say what a candidate means.
 func ChoiceLines(k row.Candidate, say words.Lengths, u tape.Unit) []string {
 	s := k.Score
 	style := tape.Paper(u)
-	out := []string{fmt.Sprintf("%d rows, %d runs; %s across the boards", s.Rows, s.Runs, style.Of(s.AcrossWidth))}
+	out := []string{fmt.Sprintf("%s; %s across the boards", rowsSaid(s), style.Of(s.AcrossWidth))}
 	if s.Spline > 0 {
 		out = append(out, fmt.Sprintf("%s of spline: beyond it boards are turned and laid backwards", style.Of(s.Spline)))
 	} else {
@@ -64,7 +72,7 @@ func ChoiceLines(k row.Candidate, say words.Lengths, u tape.Unit) []string {
 		out = append(out, fmt.Sprintf("rows run out to points along %s of slanted edges", style.Of(s.Under)))
 	}
 	if s.Notched > 0 {
-		out = append(out, counted(s.Notched, "run")+" with a notch or a jog")
+		out = append(out, counted(s.Notched, "row")+" with a notch or a jog")
 	} else {
 		out = append(out, "no notched boards")
 	}
@@ -96,7 +104,7 @@ func ChoiceLines(k row.Candidate, say words.Lengths, u tape.Unit) []string {
 	default:
 		out = append(out, string(s.Joists))
 	}
-	return append(out, counted(s.ByHand, "run")+" fastened by hand, in whole or in part")
+	return append(out, counted(s.ByHand, "row")+" fastened by hand, in whole or in part")
 }
 
 // named is a noun with the names it stands for: doorway "hall door"; doorways
@@ -162,8 +170,8 @@ func sideBySide(b *strings.Builder, c plan.Choices, say words.Lengths) {
 	})
 	line("spline", func(_ int, k row.Candidate) string { return long(k.Score.Spline) })
 	line("first rows set to a line", func(_ int, k row.Candidate) string { return fmt.Sprint(max(1, k.Score.Starts)) })
-	line("runs with a notch or a jog", func(_ int, k row.Candidate) string { return number(k.Score.Notched) })
-	line("runs fastened by hand", func(_ int, k row.Candidate) string { return number(k.Score.ByHand) })
+	line("rows with a notch or a jog", func(_ int, k row.Candidate) string { return number(k.Score.Notched) })
+	line("rows fastened by hand", func(_ int, k row.Candidate) string { return number(k.Score.ByHand) })
 	line("doorways run through", func(_ int, k row.Candidate) string { return number(len(k.Score.Through)) })
 	line("joists", func(_ int, k row.Candidate) string {
 		return map[row.Joists]string{row.AlongJoists: "along", row.AcrossJoists: "across", row.JoistsUnknown: "not known"}[k.Score.Joists]

@@ -28,7 +28,7 @@ func TestChoicesSideBySide(t *testing.T) {
 			t.Fatal(err)
 		}
 		text := b.String()
-		for _, row := range []string{"narrowest rip", "rips in all", "tapers that will be seen", "spline", "runs with a notch or a jog", "runs fastened by hand", "doorways run through", "joists"} {
+		for _, row := range []string{"narrowest rip", "rips in all", "tapers that will be seen", "spline", "rows with a notch or a jog", "rows fastened by hand", "doorways run through", "joists"} {
 			line := ""
 			for _, l := range strings.Split(text, "\n") {
 				if strings.HasPrefix(l, row+"  ") {

@@ -134,10 +134,26 @@ func (o orderText) advised() []string {
 	}
 	out := []string{fmt.Sprintf("Buy %s%s. By %s they run short in at most %s of lays. The rule of ten per cent over the floor says %d.",
 		cartons(l.Advised), keep, layers[w.Layer], chance(w.Risk), o.x.Ten)}
+	if s := bought(o.x.Boards.Cartons, max(l.Advised, o.x.Advised)); s != "" {
+		out = append(out, s)
+	}
 	if o.p.Job.Boards.Carton.Price > 0 {
 		out = append(out, fmt.Sprintf("At %.2f a carton that is %s; the rule of ten per cent comes to %s.", o.p.Job.Boards.Carton.Price, o.money(o.x.Advised), o.money(o.x.Ten)))
 	}
 	return append(out, "Buy all of them from one lot. A carton fewer that has to be bought later may be of another lot, another shade, or no longer made.")
+}
+
+// bought says what is lacking where cartons were bought already.
+func bought(have, want int) string {
+	switch {
+	case have == 0:
+		return ""
+	case have < want:
+		return fmt.Sprintf("Bought already, by the job: %s; buy %d more, of the same lot.", cartons(have), want-have)
+	case have == want:
+		return fmt.Sprintf("Bought already, by the job: %s; that is enough.", cartons(have))
+	}
+	return fmt.Sprintf("Bought already, by the job: %s; %d more than that.", cartons(have), have-want)
 }
 
 func cartons(n int) string {
