@@ -76,7 +76,7 @@ func TestPDFOutside(t *testing.T) {
 }
 
 // The drawing passes the audit of ezdxf without an error or a fix, and the area of its
-// boards, added up there, is that of the plan.
+// boards and the length round them, added up there, are those of the plan.
 func TestDXFOutside(t *testing.T) {
 	file := drawn(t, "floor.dxf")
 	const script = `
@@ -85,7 +85,8 @@ from ezdxf.math import area
 doc = ezdxf.readfile(sys.argv[1])
 a = doc.audit()
 assert not a.errors and not a.fixes, (a.errors, a.fixes)
-print(doc.units, sum(area([v.dxf.location for v in e.vertices]) for e in doc.modelspace().query('POLYLINE[layer=="BOARDS"]')))
+boards = [[v.dxf.location for v in e.vertices] for e in doc.modelspace().query('POLYLINE[layer=="BOARDS"]')]
+print(doc.units, sum(area(b) for b in boards), sum(p.distance(q) for b in boards for p, q in zip(b, b[1:] + b[:1])))
 `
 	f := strings.Fields(said(t, "/usr/bin/python3", "-c", script, file))
 	got, err := strconv.ParseFloat(f[1], 64)
@@ -100,9 +101,16 @@ print(doc.units, sum(area([v.dxf.location for v in e.vertices]) for e in doc.mod
 	if err != nil {
 		t.Fatal(err)
 	}
-	var want float64
+	var want, round float64
 	for _, q := range plan.Make(context.Background(), j).Lay.Pieces {
 		want += tape.Area(q.Outline.Area2()/2).SquareFeet() * 144
+		for i, a := range q.Outline {
+			b := q.Outline[(i+1)%len(q.Outline)]
+			round += math.Hypot(float64(b.X-a.X), float64(b.Y-a.Y)) / float64(tape.Inch)
+		}
+	}
+	if got, err := strconv.ParseFloat(f[2], 64); err != nil || math.Abs(got-round) > 1e-6*round {
+		t.Errorf("%.2f in round the boards, the plan has %.2f, %v", got, round, err)
 	}
 	if f[0] != "1" || math.Abs(math.Abs(got)-want) > 1e-6*want {
 		t.Errorf("units %s, %.2f sq in of boards, the plan has %.2f", f[0], got, want)
