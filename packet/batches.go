@@ -27,7 +27,7 @@ func (d *desk) batches() {
 }
 
 func (d *desk) batch(f *flow, w card, cuts map[string][]paper.Cut) {
-	f.heading(fmt.Sprintf("Batch for row cards, sheet %d: rows %s to %s", w.no, w.rows[0].Name, w.rows[len(w.rows)-1].Name))
+	f.heading(fmt.Sprintf("Batch for row cards, sheet %d: rows %s", w.no, rowNames(w)))
 	n := 0
 	for _, kind := range setUps {
 		t := table{cols: []column{{name: "", w: 0.8}, {name: kindName(kind), w: 4, right: true, bold: true}, {name: "cut", w: 3}, {name: "board", w: 1.5, right: true},
@@ -63,20 +63,37 @@ func kindName(k paper.Kind) string {
 
 // cutRow is a line of a batch.
 func (d *desk) cutRow(r paper.Row, c paper.Cut) []string {
-	figure := d.say.Of(c.Piece.Cuts.Long())
-	if c.Kind == paper.Rip {
-		figure = d.say.Rips(c.Piece.SawRip[0], c.Piece.SawRip[1])
-	}
+	f := d.first(r, c.Piece)
+	figure, box := d.say.Of(c.Piece.Cuts.Long()), ""
 	words := paper.CutWords(c, d.say)
-	tick, box := toTick, ""
-	switch {
-	case c.Kind == paper.TongueOff:
-		figure = d.say.Of(c.Piece.Cuts.Long())
-	case d.measureFirst(r, c.Piece):
-		figure, box = "("+figure+")", toWrite
-		words = append(words, "MEASURE FIRST")
-	case c.Kind == paper.Rip && d.starter(r):
-		words = append(words, "only once the start line has been checked")
+	measured := f.length
+	switch c.Kind {
+	case paper.Rip:
+		figure, measured = d.say.Rips(c.Piece.SawRip[0], c.Piece.SawRip[1]), f.rip
+	case paper.NotchCut:
+		figure, measured = "", f.notch
+		words[0] = "(" + words[0] + ")"
 	}
-	return []string{tick, figure, box, c.Piece.Board, c.Piece.Row, fmt.Sprint(c.Piece.No), strings.Join(words, ", ")}
+	if measured {
+		box = toWrite
+		if figure != "" {
+			figure = "(" + figure + ")"
+		}
+	}
+	switch {
+	case measured && c.Kind == paper.Rip && d.starter(r):
+		words = append(words, "only once the start line has been checked")
+	case measured && c.Kind != paper.TongueOff:
+		words = append(words, "MEASURE FIRST")
+	}
+	return []string{toTick, figure, box, c.Piece.Board, c.Piece.Row, fmt.Sprint(c.Piece.No), strings.Join(words, ", ")}
+}
+
+// rowNames are the rows of a card.
+func rowNames(w card) string {
+	var out []string
+	for _, r := range w.rows {
+		out = append(out, r.Name)
+	}
+	return strings.Join(out, ", ")
 }

@@ -62,34 +62,33 @@ type carder struct {
 // sheet begins a card.
 func (c *carder) sheet(no int) {
 	c.d.walks = append(c.d.walks, card{no: no})
-	c.f.para("Figures are lengths" + c.d.unitSaid() + ". Brackets and an empty box: the planned figure; MEASURE FIRST, write it in the box, then cut. Tick a piece when it lies; write below the row what happened.")
+	c.f.para("Figures are lengths" + c.d.unitSaid() + ". In brackets beside an empty box: the planned figure; MEASURE FIRST, write it in, then cut. Tick a piece when it lies; write below the row what happened.")
 }
 
 // cell is a piece on a card: its figure with its box, and what to do.
 type cell struct {
 	piece paper.Piece
 	big   string
-	first bool // measure first
+	first first
+	todo  string
 	w     float64
 	notes []string
 }
 
-const boxWide = 30.0 // of the box that a measured figure is written in, mm
+const boxWide = 26.0 // of a box that a measured figure is written in, mm
 
 // cells are the pieces of a row, each as wide as its figure.
 func (c *carder) cells(r paper.Row) []cell {
 	var out []cell
 	for _, p := range r.Pieces {
-		x := cell{piece: p, big: c.d.bare(p.Cuts.Long()), first: c.d.measureFirst(r, p)}
-		if x.first {
+		x := cell{piece: p, big: c.d.bare(p.Cuts.Long()), first: c.d.first(r, p), todo: c.d.pieceNote(r, p)}
+		if x.first.length {
 			x.big = "(" + x.big + ")"
 		}
 		x.w = sheet.Text{Text: x.big, Size: Numeral}.Width()*0.93 + 7 // the font is narrower than the table says
-		if x.first {
-			x.w += boxWide
-		}
+		x.w += boxWide * float64(len(x.first.boxes()))
 		// Writing under a figure takes three lines at the most, if it is not very long.
-		notes := sheet.Text{Text: c.d.pieceNote(p), Size: note}.Width()
+		notes := sheet.Text{Text: x.todo, Size: note}.Width()
 		x.w = min(c.w, max(cellLeast, x.w, min(noteWide, notes/2.6+6)))
 		out = append(out, x)
 	}
@@ -115,7 +114,7 @@ func (c *carder) lined(cells []cell) [][]cell {
 		}
 		for i := range line {
 			line[i].w += (c.w - sum) / float64(len(line))
-			line[i].notes = sheet.Wrap(c.d.pieceNote(line[i].piece), note, line[i].w-6)
+			line[i].notes = sheet.Wrap(line[i].todo, note, line[i].w-6)
 		}
 	}
 	return out
@@ -131,7 +130,7 @@ func lineTall(line []cell) float64 {
 
 // under is where the writing under a figure begins: brackets hang below the line.
 func (c cell) under() float64 {
-	if c.first {
+	if c.first.length {
 		return 13.4
 	}
 	return 12
@@ -191,7 +190,7 @@ func (c *carder) headLines(r paper.Row) []string {
 		parts = append(parts, "no boards left for it")
 	}
 	if c.d.starter(r) {
-		parts = append(parts, "starter: cut it only once the start line has been checked")
+		parts = append(parts, "starter: rip it only once the start line has been checked")
 	}
 	return sheet.Wrap(capital(strings.Join(parts, "; "))+".", note, c.w-4)
 }
@@ -255,10 +254,13 @@ func (c *carder) piece(x cell, at float64, ruled bool) {
 		f.line(at, f.y+0.5, at, f.y+lineHigh-1, thin)
 	}
 	w := x.w - 6
-	if x.first {
-		w -= boxWide
-		f.frame(box{at + x.w - boxWide - 1, f.y + 0.4, boxWide - 1, 8.4}, sheet.White, rule)
+	names := x.first.boxes()
+	for i, n := range names {
+		left := at + x.w - boxWide*float64(len(names)-i) - 1
+		f.frame(box{left, f.y + 0.4, boxWide - 1, 8.4}, sheet.White, rule)
+		f.write(n, left+0.8, f.y+0.4+note*0.85, note*0.85, false)
 	}
+	w -= boxWide * float64(len(names))
 	f.tickBox(at+1.2, f.y+8.6)
 	f.Put(big(x.big, sheet.Pt{X: at + 5.4, Y: f.y + 8.6}, w))
 	for i, l := range x.notes {
@@ -267,9 +269,9 @@ func (c *carder) piece(x cell, at float64, ruled bool) {
 }
 
 // pieceNote is what to know of a piece: its board and what is done to it.
-func (d *desk) pieceNote(p paper.Piece) string {
+func (d *desk) pieceNote(r paper.Row, p paper.Piece) string {
 	parts := []string{"board " + p.Board}
-	parts = append(parts, paper.Work(p, d.say)...)
+	parts = append(parts, d.work(r, p)...)
 	if p.From != "board "+p.Board {
 		parts = append(parts, p.From)
 	}
@@ -309,27 +311,6 @@ func rowOf(r paper.Row) int {
 		n = n*10 + int(c-'0')
 	}
 	return n
-}
-
-// measureFirst tells whether a piece is not cut before its neighbours lie: it closes a
-// row or a floor, goes round something, or ends at what stays.
-func (d *desk) measureFirst(r paper.Row, p paper.Piece) bool {
-	switch {
-	case p.InPlace, len(p.Cuts.Notches) > 0:
-		return true
-	case p.Cuts.Rip.Done && !d.starter(r):
-		return true
-	}
-	for k, e := range []paper.End{r.Left, r.Right} {
-		last := p.No == 1
-		if k == 1 {
-			last = p.No == len(r.Pieces)
-		}
-		if last && p.Sawn[k] && d.kept[e.Edge] {
-			return true
-		}
-	}
-	return false
 }
 
 // bare is a length without the name of its unit where the whole job has one.

@@ -35,7 +35,7 @@ func (d *desk) driftOf(f *flow, fl row.Field) {
 	t := table{high: 9, cols: []column{{name: "after row", w: 2, bold: true, right: true}, {name: "should be", w: 3, right: true, bold: true},
 		{name: "left", w: 3}, {name: "middle", w: 3}, {name: "right", w: 3}, {name: "what was done about it", w: 6}}}
 	for i, k := range ticks {
-		if k.Ripped || (k.Row-from)%every != 0 && i != len(ticks)-1 || k.Row == from {
+		if k.Ripped || k.Row%every != 0 && i != len(ticks)-1 || k.Row == from {
 			continue
 		}
 		at := d.say.Rip(k.At.Abs())

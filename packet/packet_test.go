@@ -316,7 +316,7 @@ func TestMeasureFirst(t *testing.T) {
 		d := newDesk(in, A4)
 		for _, r := range paper.Rows(in.Plan) {
 			for _, p := range r.Pieces {
-				m := d.measureFirst(r, p)
+				m := d.first(r, p).any()
 				if m {
 					first++
 				}
@@ -409,4 +409,46 @@ func (l *leaf) topOf(x float64) float64 {
 		}
 	}
 	return -1
+}
+
+// A name that is longer than a page is wide does not run off it.
+func TestLongName(t *testing.T) {
+	in := of(sample.Hearth())
+	in.Plan.Job.Name = strings.Repeat("The room over the cooper's shop ", 5)
+	in.Choices.Job.Name = in.Plan.Job.Name
+	hold(t, "long name", Sheets(in, A4)[:4], A4)
+}
+
+// Brackets stand at what is measured: a length that a row ends in by measure, a rip of a
+// closing row or the starter, a notch; never at the length of a board that is not cut.
+func TestBracketsStandAtWhatIsMeasured(t *testing.T) {
+	lengths, rips := 0, 0
+	for name, data := range shipped(t) {
+		d := newDesk(made(t, name, data), A4)
+		for _, r := range paper.Rows(d.in.Plan) {
+			for _, p := range r.Pieces {
+				f := d.first(r, p)
+				if f.length {
+					lengths++
+				}
+				if f.length && !p.Sawn[0] && !p.Sawn[1] && !p.InPlace {
+					t.Errorf("%s: row %s piece %d is not cut to length, and is to be measured", name, r.Name, p.No)
+				}
+				if f.rip != p.Cuts.Rip.Done {
+					t.Errorf("%s: row %s piece %d is ripped: %v, measured: %v", name, r.Name, p.No, p.Cuts.Rip.Done, f.rip)
+				}
+				for _, s := range d.work(r, p) {
+					if strings.HasPrefix(s, "rip to") || strings.HasPrefix(s, "taper from") || strings.HasPrefix(s, "notch") {
+						t.Errorf("%s: row %s piece %d: %q without brackets", name, r.Name, p.No, s)
+					}
+				}
+				if f.rip {
+					rips++
+				}
+			}
+		}
+	}
+	if lengths == 0 || rips == 0 {
+		t.Errorf("%d lengths, %d rips are measured first", lengths, rips)
+	}
 }

@@ -76,9 +76,20 @@ func newLeaf(p Paper, across bool, job, title string, no int) *leaf {
 	if no > 1 {
 		t = fmt.Sprintf("%s, sheet %d", title, no)
 	}
-	name := sheet.Text{Text: t, At: sheet.Pt{X: margin, Y: margin + heading}, Size: heading, Bold: true, Ink: sheet.Black}
+	name := bold(fitted(t, sheet.Pt{X: margin, Y: margin + heading}, heading, (w-2*margin)/1.15, sheet.Start)) // bold letters are wider
 	l.Put(name)
+	if room := w - 2*margin - name.Width() - 6; room < leastName {
+		return l.ruled(w)
+	}
 	l.Put(fitted(job, sheet.Pt{X: w - margin, Y: margin + heading}, body, w-2*margin-name.Width()-6, sheet.End))
+	return l.ruled(w)
+}
+
+// leastName is the least room for the name of the job beside a title, mm.
+const leastName = 25.0
+
+// ruled draws the line under the head.
+func (l *leaf) ruled(w float64) *leaf {
 	l.line(margin, margin+head-4, w-margin, margin+head-4, rule)
 	return l
 }
