@@ -2,8 +2,11 @@ package packet
 
 import (
 	"fmt"
+	"slices"
+	"strings"
 
 	"strake/drawing"
+	"strake/paper"
 	"strake/setout"
 	"strake/words"
 )
@@ -16,12 +19,31 @@ func (d *desk) tongues() {
 	if s := words.SplineText(p, d.say); s != "" {
 		f.para(s + ".")
 	}
-	list := d.orderOfRooms()
-	h := f.left() - float64(len(list))*f.size*leading*1.4 - 2
+	list, between := d.orderOfRooms(), d.betweenRooms()
+	h := f.left() - float64(len(list)+2)*f.size*leading*1.4 - 2
 	f.figure(f.body.w, h, drawing.Tongues(p, drawing.Page{W: f.body.w, H: h}).Items)
 	for i, s := range list {
 		f.step(fmt.Sprint(i+1), s)
 	}
+	if between != "" {
+		f.para("In doorways, between rooms: " + between + ".")
+	}
+}
+
+// betweenRooms are the rows that no room's stage of the work has, with their places in
+// the order of laying.
+func (d *desk) betweenRooms() string {
+	var out []string
+	stages := setout.Stages(d.in.Plan)
+	for _, r := range paper.Rows(d.in.Plan) {
+		if !slices.ContainsFunc(stages, func(s setout.Stage) bool { return s.From <= r.Order && r.Order <= s.To }) {
+			out = append(out, fmt.Sprintf("row %s (place %d)", r.Name, r.Order))
+		}
+	}
+	if len(out) > most {
+		out = append(out[:most], "and more: see the row cards")
+	}
+	return strings.Join(out, ", ")
 }
 
 // orderOfRooms says of each room which rows it has and where the work can rest.

@@ -14,6 +14,7 @@ import (
 	"strake/finding"
 	"strake/job"
 	"strake/jobfile"
+	"strake/packet"
 	"strake/paper"
 	"strake/plan"
 	"strake/rack"
@@ -24,7 +25,7 @@ type planCmd struct {
 	Job   string `arg:"" help:"The job file (YAML). strake new writes one."`
 	Out   string `short:"o" placeholder:"FOLDER" help:"Folder to write to (default: beside the job; bedroom.yaml goes to bedroom-plan)."`
 	Seed  uint64 `placeholder:"NUMBER" help:"Another seed gives another board layout of the same boards (default: the job's seed)."`
-	Paper string `placeholder:"SIZE" enum:"a4,letter,none," default:"" help:"Paper of packet.pdf: a4 or letter, or none for no packet (default: letter for jobs in feet and inches, else a4)."`
+	Paper string `placeholder:"SIZE" help:"Paper of packet.pdf: a4 or letter, or none for no packet (default: letter for jobs in feet and inches, else a4)."`
 }
 
 // Help says what is written where.
@@ -55,6 +56,14 @@ func (planCmd) Help() string {
 Lengths are in the job's system: feet and inches or inches to 1/16 in, rips to 1/32 in; or millimetres. The same job gives the same files, byte for byte.
 
 A file that you changed is never overwritten: it is kept as rows.kept-1.txt and so on, and the summary says so. What strake wrote itself is replaced; ` + ledgerName + ` in the folder says what that was. To keep two plans beside each other, give each a folder with -o. Where no boards could be laid, only findings.txt and the readings are written, and papers of the plan before are set aside as NAME.before until there is a plan again.`
+}
+
+// Validate refuses paper that there is not.
+func (c planCmd) Validate() error {
+	if _, ok := packet.Papers[c.Paper]; !ok && c.Paper != "" && c.Paper != noPacket {
+		return fmt.Errorf("--paper=%s: a4 or letter, or none for no packet", c.Paper)
+	}
+	return nil
 }
 
 func (c *planCmd) Run(r rim) error {
