@@ -124,8 +124,7 @@ func parts(sheets []Sheet) []part {
 }
 
 // looks are the styles in their order: format 1 is 1234, 4 is 1,234.00, 10 is 0.00 %,
-// those from 164 on are our own. The last is
-// of plain text, off the figures on its left.
+// those from 164 on are our own. The last is of plain text, off the figures on its left.
 func looks() string {
 	var b strings.Builder
 	for i, x := range [][2]int{{0, 0}, {0, 1}, {4, 0}, {4, 1}, {10, 0}, {164, 0}, {165, 0}, {1, 0}, {166, 0}, {0, 0}} {

@@ -13,10 +13,10 @@ var setUps = []paper.Kind{paper.Rip, paper.Crosscut, paper.Mitre, paper.NotchCut
 
 // batches are the cuts of each card, by how the saw is set up: one walk to it.
 func (d *desk) batches() {
-	cuts := map[string][]paper.Cut{}
+	cuts := map[int][]paper.Cut{} // by the place of their row in the order of laying
 	for _, c := range paper.CutList(d.in.Plan) {
 		if !c.Same {
-			cuts[c.Piece.Row] = append(cuts[c.Piece.Row], c)
+			cuts[c.Piece.Order] = append(cuts[c.Piece.Order], c)
 		}
 	}
 	f := d.open("Cut lists, a walk to the saw each", false)
@@ -26,14 +26,14 @@ func (d *desk) batches() {
 	}
 }
 
-func (d *desk) batch(f *flow, w card, cuts map[string][]paper.Cut) {
+func (d *desk) batch(f *flow, w card, cuts map[int][]paper.Cut) {
 	f.heading(fmt.Sprintf("Batch for row cards, sheet %d: rows %s", w.no, rowNames(w)))
 	n := 0
 	for _, kind := range setUps {
 		t := table{cols: []column{{name: "", w: 0.8}, {name: kindName(kind), w: 4, right: true, bold: true}, {name: "cut", w: 3}, {name: "board", w: 1.5, right: true},
 			{name: "row", w: 1.5, right: true}, {name: "piece", w: 1.3, right: true}, {name: "what", w: 11}}, size: note * 1.08}
 		for _, r := range w.rows {
-			for _, c := range cuts[r.Name] {
+			for _, c := range cuts[r.Order] {
 				if c.Kind == kind {
 					t.rows = append(t.rows, d.cutRow(r, c))
 				}

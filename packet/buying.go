@@ -36,7 +36,7 @@ func (d *desk) buying() {
 			f.table(t)
 		}
 		f.para(b.Reorder)
-		for _, s := range b.Stands {
+		for _, s := range nonEmpty(b.Stands) {
 			f.small("– " + s)
 		}
 	}
@@ -63,11 +63,12 @@ func (f *flow) chart() {
 // goods is everything but the boards, to tick off.
 func (f *flow) goods() {
 	f.heading("Everything else to have on site")
+	var from cited
 	for _, g := range goods.Groups {
 		t := table{cols: []column{{name: "", w: 0.7}, {name: string(g), w: 8, bold: true}, {name: "counted from", w: 6}, {name: "what to mind", w: 6}}, size: note * 1.08}
 		for _, l := range f.d.in.Goods.Lines {
 			if l.Group == g {
-				t.rows = append(t.rows, []string{toTick, counted(l), l.From, strings.Join(nonEmpty(append([]string{l.Do}, l.Notes...)), "; ")})
+				t.rows = append(t.rows, []string{toTick, counted(l), l.From + from.marks(l.Source), strings.Join(nonEmpty(append([]string{l.Do}, l.Notes...)), "; ")})
 			}
 		}
 		if len(t.rows) > 0 {
@@ -75,6 +76,7 @@ func (f *flow) goods() {
 		}
 	}
 	f.cutBars()
+	f.sources(from)
 }
 
 func counted(l goods.Line) string {

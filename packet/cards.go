@@ -17,7 +17,7 @@ const rowsOnCard = 10
 // Of a row card, mm: the column of the row's name, a line of figures with the writing
 // under it, the line that heads a row, and what is written to by hand.
 const (
-	nameWide  = 26.0
+	nameWide  = 30.0
 	lineHigh  = 13.2
 	headHigh  = 5.0
 	noteLine  = 5.2
@@ -85,8 +85,10 @@ func (c *carder) cells(r paper.Row) []cell {
 		if x.first.length {
 			x.big = "(" + x.big + ")"
 		}
-		x.w = sheet.Text{Text: x.big, Size: Numeral}.Width()*0.93 + 7 // the font is narrower than the table says
-		x.w += boxWide * float64(len(x.first.boxes()))
+		x.w = bigWide(x.big) + 7
+		if n := len(x.first.boxes()); n > 0 {
+			x.w = bigWide(x.big)/narrower + 7 + boxWide*float64(n) // the name of a box keeps off it
+		}
 		// Writing under a figure takes three lines at the most, if it is not very long.
 		notes := sheet.Text{Text: x.todo, Size: note}.Width()
 		x.w = min(c.w, max(cellLeast, x.w, min(noteWide, notes/2.6+6)))
@@ -150,8 +152,8 @@ func (c *carder) row(r paper.Row) {
 	top, h, f := c.f.y, c.high(r), c.f
 	f.frame(box{f.body.x, top, f.body.w, h}, sheet.None, rule)
 	f.line(f.body.x+nameWide, top, f.body.x+nameWide, top+h, thin)
-	f.Put(fitted(r.Name, sheet.Pt{X: f.body.x + 2, Y: top + 11}, Numeral*1.15, nameWide-8, sheet.Start))
-	f.tickBox(f.body.x+nameWide-5, top+5)
+	f.Put(big(r.Name, sheet.Pt{X: f.body.x + 2, Y: top + 10.4}, nameWide-3))
+	f.tickBox(f.body.x+nameWide-5, top+15.5)
 	f.write(fmt.Sprintf("no. %d to lay", r.Order), f.body.x+2, top+15.5, note, false)
 	f.Put(bold(fitted(c.d.say.Of(r.Length)+" long", sheet.Pt{X: f.body.x + 2, Y: top + 19.5}, note, (nameWide-4)/1.15, sheet.Start)))
 	f.y = top
@@ -296,9 +298,10 @@ func (d *desk) rips(r paper.Row) string {
 	return fmt.Sprintf("%s %s at the left, %s at the right, on the floor", r.Kind, a, b)
 }
 
-// starter tells whether a row is the one that the start line sets.
+// starter tells whether a row is the one that the start line sets; that is one of the
+// main field.
 func (d *desk) starter(r paper.Row) bool {
-	return d.begun && len(r.Pieces) > 0 && rowOf(r) == d.begin && r.Kind != "full width"
+	return d.begun && r.Field == 0 && len(r.Pieces) > 0 && rowOf(r) == d.begin && r.Kind != "full width"
 }
 
 // rowOf is a row's number without the letter of its part.

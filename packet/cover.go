@@ -29,6 +29,10 @@ func (d *desk) coverBefore(rest []*leaf, from int) {
 	f.para("Print at its own size (100 %, not fitted to the page) and measure the bar of 100 mm on a sheet of the story stick before anything is marked by it. Left and right are those of the drawings. Lengths are " + d.lengths() + ".")
 	f.heading("Figures")
 	for _, l := range strings.Split(strings.TrimRight(paper.Summary(p), "\n"), "\n")[1:] {
+		if !strings.HasPrefix(l, " ") { // no figure: what the layout is
+			f.para(l)
+			continue
+		}
 		f.figureLine(l)
 	}
 	f.gap(1)

@@ -30,23 +30,17 @@ func (d *desk) days() {
 			continue
 		}
 		n++
-		when := ""
-		if first, last, ok := c.DaysOf(i); ok {
-			if when = first.When(); last.When() != when {
-				when += " to " + last.When()
-			}
-		}
 		what := s.What
 		if s.Note != "" {
 			what += ". " + s.Note
 		}
-		t.rows = append(t.rows, []string{toTick, fmt.Sprint(n), what, fmt.Sprintf("%.2f", s.Hours()), when, toWrite})
+		t.rows = append(t.rows, []string{toTick, fmt.Sprint(n), what, fmt.Sprintf("%.2f", s.Hours()), c.WhenOf(i), toWrite})
 	}
 	f.table(t)
+	f.small("Hours are reckoned by rates; strake schedule prints each with where it comes from.")
 	if len(c.Days) == 0 {
 		return
 	}
-	f.heading("Day by day")
 	t = table{cols: []column{{name: "day", w: 3, bold: true}, {name: "work", w: 8}, {name: "tonight", w: 7}}}
 	for _, w := range c.Days {
 		day := w.When()
@@ -62,5 +56,5 @@ func (d *desk) days() {
 		}
 		t.rows = append(t.rows, []string{day, strings.Join(work, "; "), strings.Join(night, "; ")})
 	}
-	f.table(t)
+	f.titled("Day by day", t)
 }

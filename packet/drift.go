@@ -31,7 +31,6 @@ func (d *desk) driftOf(f *flow, fl row.Field) {
 	if fl.Name != "" {
 		title = capital(fl.Name) + ": from the front of row " + fmt.Sprint(from)
 	}
-	f.heading(title)
 	t := table{high: 9, cols: []column{{name: "after row", w: 2, bold: true, right: true}, {name: "should be", w: 3, right: true, bold: true},
 		{name: "left", w: 3}, {name: "middle", w: 3}, {name: "right", w: 3}, {name: "what was done about it", w: 6}}}
 	for i, k := range ticks {
@@ -45,8 +44,9 @@ func (d *desk) driftOf(f *flow, fl row.Field) {
 		t.rows = append(t.rows, []string{fmt.Sprint(k.Row), at, toWrite, toWrite, toWrite, toWrite})
 	}
 	if len(t.rows) == 0 {
+		f.heading(title)
 		f.para("So few rows that each is held to its line.")
 		return
 	}
-	f.table(t)
+	f.titled(title, t)
 }

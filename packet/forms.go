@@ -17,47 +17,43 @@ func (d *desk) receiving() {
 		"All of one lot, one grade, one shade, one width: read the labels, write the lots below.",
 		"Do not carry them into a house that is wet, cold or still being plastered; not on bare concrete, not in a garage.",
 		"Spread the stacks along the walls: what they weigh stands under strake ready.",
-		fmt.Sprintf("Open no more than %s or %s of it before you have made up your mind; count the boards and the culls of each carton.", guide(receive.OpenedPart), guide(receive.OpenedArea)),
+		fmt.Sprintf("Open no more than %s or %s of it before you have made up your mind; count the boards and the culls of each carton.", d.guide(receive.OpenedPart), d.guide(receive.OpenedArea)),
 		"Measure ten boards pushed tight from each of five cartons, and boards' moisture at the meter's setting for the wood: see the forms.",
 		"Keep the labels of every lot, and one carton for repairs.",
 	} {
 		f.tick(s)
 	}
-	f.heading("Cartons opened")
 	t := table{high: 8.5, cols: []column{{name: "carton", w: 1.6}, {name: "lot", w: 4}, {name: "shade", w: 3}, {name: "boards", w: 2}, {name: "culls", w: 2}, {name: "what was wrong with them", w: 8}}}
 	for i := range 7 {
 		t.rows = append(t.rows, []string{fmt.Sprint(i + 1), toWrite, toWrite, toWrite, toWrite, toWrite})
 	}
-	f.table(t)
+	f.titled("Cartons opened", t)
 	plan := "not known"
 	if b := p.Job.Boards; len(b.Widths) == 0 {
 		plan = d.say.Rip(10 * b.Pitch())
 	}
 	f.heading("Ten boards pushed tight: how wide")
-	f.para("The plan takes " + plan + " for ten rows. Measure over the faces without tongues, at both ends. Where the five differ by more than " + guide(receive.TensApart) + ", sort the boards by width.")
+	f.para("The plan takes " + plan + " for ten rows. Measure over the faces without tongues, at both ends. Where the five differ by more than " + d.guide(receive.TensApart) + ", sort the boards by width.")
 	t = table{high: 8.5, cols: []column{{name: "from carton", w: 3}, {name: "at one end", w: 3}, {name: "at the other", w: 3}, {name: "note", w: 6}}}
 	for range 5 {
 		t.rows = append(t.rows, []string{toWrite, toWrite, toWrite, toWrite})
 	}
 	f.table(t)
-	f.small("Figures of this page: trade guidance, see strake ready for where each comes from; the maker's come first.")
+	f.small("Limits on this page are trade guidance, or those that the job gives with their rank; strake ready says where each comes from.")
 }
 
-// guide is a figure of the trade's with its unit.
-func guide(key string) string {
-	for _, g := range receive.Guides {
-		if g.Key == key {
-			return fmt.Sprintf("%.4g %s", g.Is, g.Unit)
-		}
-	}
-	return "?"
+// guide is the limit of a delivery that stands, with its unit: the trade's, or that of
+// whoever outranks it in the job.
+func (d *desk) guide(key string) string {
+	is, unit := receive.Guides.Rule(d.in.Plan.Job.Received.Limits, key)
+	return fmt.Sprintf("%.4g %s", is.Is, unit)
 }
 
 // record are the forms for what is read on site.
 func (d *desk) record() {
 	subfloor, boards := d.in.Plan.ReadingsWanted()
 	f := d.open("Readings on site: moisture", false)
-	f.para(fmt.Sprintf("This floor asks for %d readings of the subfloor, spread over all rooms, and %d of the boards, from several cartons. Set the meter to the material. Write the key names of the job file beside what you read, or type them in the evening.", subfloor, boards))
+	f.para(fmt.Sprintf("This floor asks for %d readings of the subfloor, spread over all rooms, and %d of the boards, from several cartons. Set the meter to the material. Type them into the job in the evening, under moisture: strake ready says what they mean.", subfloor, boards))
 	f.heading("The air, morning and evening")
 	f.form(7, 8, "date", "time", "temperature", "humidity", "where", "by")
 	f.heading("Subfloor")

@@ -10,26 +10,28 @@ func (d *desk) handover() {
 // form sets a form of lines on pages.
 func (d *desk) form(x paper.Form, title string) {
 	f := d.open(title, false)
+	var from cited
 	for _, s := range x.Lead {
 		f.para(s)
 	}
 	for _, p := range x.Parts {
 		f.heading(p.Head)
 		if len(p.Columns) > 0 {
-			f.amounts(p)
+			f.amounts(p, &from)
 		} else {
 			for _, l := range p.Lines {
-				f.formLine(l)
+				f.formLine(l, &from)
 			}
 		}
 		for _, s := range p.Notes {
 			f.small(s)
 		}
 	}
+	f.sources(from)
 }
 
 // formLine is a line of a form: what is said, or what is to be written.
-func (f *flow) formLine(l paper.FormLine) {
+func (f *flow) formLine(l paper.FormLine, from *cited) {
 	s := l.What
 	switch {
 	case s == "":
@@ -37,6 +39,7 @@ func (f *flow) formLine(l paper.FormLine) {
 	case l.Says != "":
 		s += ": " + l.Says
 	}
+	s += from.marks(l.Sources...)
 	blanks := l.Blanks
 	if l.Says == "" && blanks > 0 {
 		f.need(8)
@@ -52,7 +55,7 @@ func (f *flow) formLine(l paper.FormLine) {
 }
 
 // amounts is a part of a form with figures in columns.
-func (f *flow) amounts(p paper.FormPart) {
+func (f *flow) amounts(p paper.FormPart, from *cited) {
 	t := table{cols: []column{{name: "", w: 8}}}
 	for _, c := range p.Columns {
 		t.cols = append(t.cols, column{name: c, w: 2.5, right: true})
@@ -62,7 +65,7 @@ func (f *flow) amounts(p paper.FormPart) {
 		if l.Says != "" {
 			what += ": " + l.Says
 		}
-		t.rows = append(t.rows, append([]string{what}, l.Cells...))
+		t.rows = append(t.rows, append([]string{what + from.marks(l.Sources...)}, l.Cells...))
 	}
 	f.table(t)
 }

@@ -35,8 +35,7 @@ func (d *desk) lines() {
 			}
 		}
 		if len(t.rows) > 0 {
-			f.heading(r.Name)
-			f.table(t)
+			f.titled(r.Name, t)
 		}
 	}
 	if ls := setout.DoorLines(p); len(ls) > 0 {
@@ -59,11 +58,7 @@ func lineName(l setout.Line) string {
 func (d *desk) sets(l setout.Line) string {
 	out := ""
 	for _, s := range l.Sets {
-		side := "behind"
-		if s.Behind < 0 {
-			side = "ahead of"
-		}
-		out += fmt.Sprintf("; row %d is set by this line: its front lies %s %s it", s.Row, d.say.Rip(s.Behind.Abs()), side)
+		out += "; " + paper.SetText(s, d.say)
 	}
 	return out
 }

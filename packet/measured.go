@@ -12,7 +12,7 @@ import (
 func (d *desk) measured() {
 	p := d.in.Plan
 	f := d.open("The room as measured", false)
-	f.para("Every wall with its length, and under it how far it may be off (two standard deviations). " + "Gaps for the boards are not in it.")
+	f.para("Every wall with its length, and under it how far it may be off (two standard deviations). Gaps for the boards are not in it.")
 	f.gap(1)
 	h := f.left() * 0.66
 	f.figure(f.body.w, h, drawing.Measured(p, drawing.Page{W: f.body.w, H: h}).Items)

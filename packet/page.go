@@ -2,6 +2,7 @@ package packet
 
 import (
 	"fmt"
+	"strings"
 
 	"strake/sheet"
 )
@@ -78,10 +79,9 @@ func newLeaf(p Paper, across bool, job, title string, no int) *leaf {
 	}
 	name := bold(fitted(t, sheet.Pt{X: margin, Y: margin + heading}, heading, (w-2*margin)/1.15, sheet.Start)) // bold letters are wider
 	l.Put(name)
-	if room := w - 2*margin - name.Width() - 6; room < leastName {
-		return l.ruled(w)
+	if room := w - 2*margin - name.Width() - 6; room >= leastName && !strings.Contains(title, job) {
+		l.Put(fitted(job, sheet.Pt{X: w - margin, Y: margin + heading}, body, room, sheet.End))
 	}
-	l.Put(fitted(job, sheet.Pt{X: w - margin, Y: margin + heading}, body, w-2*margin-name.Width()-6, sheet.End))
 	return l.ruled(w)
 }
 

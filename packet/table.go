@@ -39,11 +39,29 @@ func (t table) widths(w float64) []float64 {
 	return out
 }
 
+// titled writes t under a heading, which stays with the head and the first row.
+func (f *flow) titled(title string, t table) {
+	if len(t.rows) > 0 {
+		size := f.sizeOf(t)
+		ws, first := t.widths(f.body.w), t
+		first.size = size
+		f.need(tall(f.wrapped(first, ws, t.names(), true), size) + max(t.high, tall(f.wrapped(first, ws, t.rows[0], false), size)) + 3*subtitle*leading)
+	}
+	f.heading(title)
+	f.table(t)
+}
+
+// sizeOf is the size of a table's writing.
+func (f *flow) sizeOf(t table) float64 {
+	if t.size == 0 {
+		return f.size * 0.92
+	}
+	return t.size
+}
+
 // table writes t.
 func (f *flow) table(t table) {
-	if t.size == 0 {
-		t.size = f.size * 0.92
-	}
+	t.size = f.sizeOf(t)
 	ws := t.widths(f.body.w)
 	head := f.wrapped(t, ws, t.names(), true)
 	for i, r := range t.rows {

@@ -50,18 +50,7 @@ func (d *desk) betweenRooms() string {
 func (d *desk) orderOfRooms() []string {
 	var out []string
 	for _, s := range setout.Stages(d.in.Plan) {
-		line := fmt.Sprintf("%s: rows %d to %d, places %d to %d", s.Room, s.First, s.Last, s.From, s.To)
-		for _, l := range s.Leads {
-			line += fmt.Sprintf("; leads to %s at rows %d to %d", l.Room, l.First, l.Last)
-		}
-		for k, n := range s.Pauses {
-			word := "; can rest on a clean edge after row "
-			if k > 0 {
-				word = " or "
-			}
-			line += word + fmt.Sprint(n)
-		}
-		out = append(out, line)
+		out = append(out, paper.StageText(s))
 	}
 	return out
 }

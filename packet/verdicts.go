@@ -21,8 +21,7 @@ func (d *desk) verdicts() {
 		if len(t.rows) == 0 {
 			continue
 		}
-		f.heading(capital(string(say)))
-		f.table(t)
+		f.titled(capital(string(say)), t)
 	}
 	f.small("Where each limit comes from: strake ready.")
 }

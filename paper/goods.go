@@ -86,6 +86,7 @@ func (s *sources) mark(one string) string {
 // several are units whose plural is not made with an s.
 var several = map[string]string{"box": "boxes"}
 
+// HowMany is a number of units: 1 box, 3 boxes.
 func HowMany(n int, unit string) string {
 	if n == 1 {
 		return "1 " + unit

@@ -56,12 +56,17 @@ func lineText(b *strings.Builder, l setout.Line, say words.Lengths) {
 	}
 	indent := strings.Repeat(" ", 20)
 	for _, s := range l.Sets {
-		side := "behind"
-		if s.Behind < 0 {
-			side = "ahead of"
-		}
-		wrap(b, fmt.Sprintf("row %d, with none to go on from, is set by this line: its front lies %s %s it", s.Row, say.Rip(s.Behind.Abs()), side), indent, indent+"    ")
+		wrap(b, SetText(s, say), indent, indent+"    ")
 	}
+}
+
+// SetText says how a line sets a first row from afar.
+func SetText(s setout.Set, say words.Lengths) string {
+	side := "behind"
+	if s.Behind < 0 {
+		side = "ahead of"
+	}
+	return fmt.Sprintf("row %d, with none to go on from, is set by this line: its front lies %s %s it", s.Row, say.Rip(s.Behind.Abs()), side)
 }
 
 // MarkText is where a mark lies and how it is checked.
@@ -112,19 +117,24 @@ func stageText(b *strings.Builder, p plan.Plan) {
 	}
 	b.WriteString("\nOrder of rooms\n")
 	for i, s := range stages {
-		line := fmt.Sprintf("%s: rows %d to %d, places %d to %d", s.Room, s.First, s.Last, s.From, s.To)
-		for _, l := range s.Leads {
-			line += fmt.Sprintf("; leads to %s at rows %d to %d", l.Room, l.First, l.Last)
-		}
-		line += "; can rest on a clean edge after row "
-		for k, n := range s.Pauses {
-			if k > 0 {
-				line += " or "
-			}
-			line += fmt.Sprint(n)
-		}
-		wrap(b, line, fmt.Sprintf("  %d  ", i+1), "     ")
+		wrap(b, StageText(s), fmt.Sprintf("  %d  ", i+1), "     ")
 	}
+}
+
+// StageText says which rows a room has, where they lead to and where the work can rest.
+func StageText(s setout.Stage) string {
+	line := fmt.Sprintf("%s: rows %d to %d, places %d to %d", s.Room, s.First, s.Last, s.From, s.To)
+	for _, l := range s.Leads {
+		line += fmt.Sprintf("; leads to %s at rows %d to %d", l.Room, l.First, l.Last)
+	}
+	line += "; can rest on a clean edge after row "
+	for k, n := range s.Pauses {
+		if k > 0 {
+			line += " or "
+		}
+		line += fmt.Sprint(n)
+	}
+	return line
 }
 
 // stickText is the story stick of a field.

@@ -37,6 +37,9 @@ func Order(p plan.Plan, ps []plan.Purchase) string {
 	return b.String()
 }
 
+// noCarton is said where an answer in cartons cannot be given.
+const noCarton = "Write the area of a carton under boards (carton: {area: 20 sq ft}) for the answer in cartons."
+
 // Bought is what is said of boards of one width that have to be bought.
 type Bought struct {
 	Advice  []string
@@ -58,6 +61,7 @@ func BoughtOf(p plan.Plan, x plan.Purchase) Bought {
 		out.Layers = append(out.Layers, l.Layer)
 	}
 	if x.Carton == 0 {
+		out.Advice = []string{noCarton}
 		return out
 	}
 	for c := x.Fewest; c <= o.last(); c++ {
@@ -91,7 +95,7 @@ func (o orderText) write(several bool) {
 	o.parts()
 	o.forced()
 	if o.x.Carton == 0 {
-		wrap(o.b, "Write the area of a carton under boards (carton: {area: 20 sq ft}) for the answer in cartons.", "\n", "")
+		wrap(o.b, noCarton, "\n", "")
 		return
 	}
 	o.table()

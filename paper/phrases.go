@@ -68,7 +68,7 @@ func mitre(p Piece, left bool, say words.Lengths) string {
 	return s
 }
 
-// work are the things to do to a board to make the piece, in words.
+// Work are the things to do to a board to make the piece, in words.
 func Work(p Piece, say words.Lengths) []string {
 	if p.Whole {
 		return append(append([]string{"whole"}, grooved(p)...), tongues(p, say)...)

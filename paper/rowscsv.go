@@ -63,6 +63,7 @@ func laid(r Row) string {
 	return "ahead"
 }
 
+// EndText is what an end of a row meets, and how.
 func EndText(e End) string {
 	if e.Meets == "" {
 		return e.Edge

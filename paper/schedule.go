@@ -57,6 +57,7 @@ func Reason(rule, where, measured, limit string) string {
 	return s
 }
 
+// Pace is how long all of it takes, by whom, and from when to when.
 func Pace(c schedule.Calendar) string {
 	hours := c.Hours()
 	s := fmt.Sprintf("%.4g hours of work, by %s", hours, c.Pace())
@@ -80,12 +81,7 @@ func stepsText(b *strings.Builder, c schedule.Calendar) {
 			continue
 		}
 		n++
-		when := ""
-		if first, last, ok := c.DaysOf(i); ok {
-			if when = first.When(); last.When() != when {
-				when += " to " + last.When()
-			}
-		}
+		when := c.WhenOf(i)
 		first := fmt.Sprintf("%3d %6.2f h  ", n, s.Hours())
 		indent := strings.Repeat(" ", len(first))
 		if when != "" {
@@ -93,13 +89,13 @@ func stepsText(b *strings.Builder, c schedule.Calendar) {
 		}
 		wrap(b, s.What+when, first, indent)
 		for _, p := range s.Parts {
-			wrap(b, PartText(p, c), indent, indent+"  ")
+			wrap(b, partText(p, c), indent, indent+"  ")
 		}
 		wrap(b, s.Note, indent, indent)
 	}
 }
 
-func PartText(p schedule.Part, c schedule.Calendar) string {
+func partText(p schedule.Part, c schedule.Calendar) string {
 	unit := "for " + p.Used.Unit.Said(c.Work.Imperial)
 	if p.Used.Unit == schedule.Each {
 		unit = "each"

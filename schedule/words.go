@@ -132,3 +132,15 @@ func (c Calendar) UsedRates() []Used {
 func (r Refit) Says() string {
 	return fmt.Sprintf("The %d rows and parts of rows done took %.4g h, where the rates have %.4g h: what is left is planned at %.2f times the rates of rows.", r.Rows, r.Took, r.Planned, r.Factor)
 }
+
+// WhenOf is from when to when a step is done, "" where no days are told.
+func (c Calendar) WhenOf(step int) string {
+	first, last, ok := c.DaysOf(step)
+	if !ok {
+		return ""
+	}
+	if last.When() == first.When() {
+		return first.When()
+	}
+	return first.When() + " to " + last.When()
+}

@@ -107,37 +107,32 @@ func letter(all []Tile, x Text) (held bool) {
 // counted beyond what it may run out, and where it lies on no other; smaller where
 // there is no such place.
 func squeeze(all []Tile, x Text, out float64) {
-	at := func(size float64, i int) (Text, float64) {
+	for _, size := range []float64{1, 0.85, 0.7} {
 		y := x
 		y.Size *= size
-		m, off := all[i].placed(y)
-		by := Pt{beyond(off.X, out), beyond(off.Y, out)}
-		m.At = m.At.Add(by)
-		return m, math.Hypot(off.X, off.Y)
-	}
-	best, least := 0, math.Inf(1)
-	for _, size := range []float64{1, 0.85, 0.7} {
-		k := -1
-		for i := range all {
-			m, d := at(size, i)
-			if d < least {
-				best, least = i, d
-			}
-			if all[i].free(m) && (k < 0 || d < dist(at(size, k))) {
-				k = i
-			}
-		}
-		if k >= 0 {
-			m, _ := at(size, k)
-			all[k].Items = append(all[k].Items, m)
+		if i, m := nearest(all, y, out, Tile.free); i >= 0 {
+			all[i].Items = append(all[i].Items, m)
 			return
 		}
 	}
-	m, _ := at(1, best)
-	all[best].Items = append(all[best].Items, m)
+	i, m := nearest(all, x, out, func(Tile, Text) bool { return true })
+	all[i].Items = append(all[i].Items, m)
 }
 
-func dist(_ Text, d float64) float64 { return d }
+// nearest is the tile that a text has to move the least for, among those that take it
+// there, and the text as it lies on it; -1: none does.
+func nearest(all []Tile, x Text, out float64, takes func(Tile, Text) bool) (best int, at Text) {
+	best = -1
+	least := math.Inf(1)
+	for i, t := range all {
+		m, off := t.placed(x)
+		m.At = m.At.Add(Pt{beyond(off.X, out), beyond(off.Y, out)})
+		if d := math.Hypot(off.X, off.Y); d < least && takes(t, m) {
+			best, least, at = i, d, m
+		}
+	}
+	return
+}
 
 // free tells whether a text lies on no other of a tile.
 func (t Tile) free(x Text) bool {

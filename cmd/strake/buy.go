@@ -38,13 +38,19 @@ func buy(r rim, j job.Job, fs []finding.Finding) (bought, error) {
 	e.Workers = runtime.GOMAXPROCS(0)
 	e.Tell = func(given, of int) { told.at("laying the floor over and over", given, of) }
 	b := bought{rows: p, full: p, boards: p.Purchases(r.ctx, e)}
-	b.days = schedule.Make(carried(takeoff.Of(p), b.boards), j.Schedule)
 	if r.ctx.Err() == nil { // fasteners are counted board by board
 		b.full = plan.MakeTold(r.ctx, j, 0, told.racking())
 	}
-	b.list = b.full.GoodsOn(b.days)
-	b.list.Lines = append(p.Cartons(b.boards), b.list.Lines...)
+	b.rest()
 	return b, nil
+}
+
+// rest counts everything but the boards: the days, and the goods with what is rented on
+// them.
+func (b *bought) rest() {
+	b.days = schedule.Make(carried(takeoff.Of(b.rows), b.boards), b.rows.Job.Schedule)
+	b.list = b.full.GoodsOn(b.days)
+	b.list.Lines = append(b.rows.Cartons(b.boards), b.list.Lines...)
 }
 
 // carried is work with the cartons that were counted, where the job does not say how

@@ -29,14 +29,7 @@ func TestLibreCADDraws(t *testing.T) {
 		t.Fatalf("%v\n%s", err, text)
 	}
 	m := rendered(t, out, 1, "-scale-to", "2000")
-	x0, y0, x1, y1 := m.Bounds().Dx(), m.Bounds().Dy(), 0, 0
-	for y := range m.Bounds().Dy() {
-		for x := range m.Bounds().Dx() {
-			if dark(m, x, y) {
-				x0, y0, x1, y1 = min(x0, x), min(y0, y), max(x1, x), max(y1, y)
-			}
-		}
-	}
+	x0, y0, x1, y1 := inked(m)
 	data, err := examples.Read("ferry-parlour")
 	if err != nil {
 		t.Fatal(err)

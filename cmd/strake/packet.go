@@ -10,8 +10,6 @@ import (
 	"strake/order"
 	"strake/packet"
 	"strake/plan"
-	"strake/schedule"
-	"strake/schedule/takeoff"
 	"strake/sheet/pdf"
 )
 
@@ -45,10 +43,9 @@ func (c *planCmd) packet(r rim, p plan.Plan) ([]file, error) {
 func writePacket(w io.Writer, r rim, p plan.Plan, size packet.Paper) error {
 	in := packet.In{Plan: p, Goods: p.Goods()}
 	if finding.Worst(p.Findings) != finding.Stop {
-		in.Choices = plan.Choose(p.Job)
-		in.Purchases = p.Purchases(r.ctx, packetEffort(p))
-		in.Goods.Lines = append(p.Cartons(in.Purchases), in.Goods.Lines...)
-		in.Calendar = schedule.Make(takeoff.Of(p), p.Job.Schedule)
+		b := bought{rows: p, full: p, boards: p.Purchases(r.ctx, packetEffort(p))}
+		b.rest()
+		in.Choices, in.Purchases, in.Goods, in.Calendar = plan.Choose(p.Job), b.boards, b.list, b.days
 	}
 	return pdf.Write(w, p.Job.Name, packet.Sheets(in, size)...)
 }
