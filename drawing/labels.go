@@ -6,9 +6,21 @@ import "strake/sheet"
 // gets it.
 type labels struct {
 	bounds box // of the part of the sheet the floor is drawn on
-	taken  [][]sheet.Pt
-	drawn  [][]sheet.Pt // walls, joints and other heavy lines: writing keeps off them, dimension lines may cross them
-	ruled  [][]sheet.Pt // dimension lines: writing keeps off them, other lines may cross them
+	taken  []place
+	drawn  []place // walls, joints and other heavy lines: writing keeps off them, dimension lines may cross them
+	ruled  []place // dimension lines: writing keeps off them, other lines may cross them
+}
+
+// place is a convex outline that is taken, and the upright box round it, which tells at
+// once of most outlines that they do not meet.
+type place struct {
+	outline []sheet.Pt
+	lo, hi  sheet.Pt
+}
+
+func placeOf(o []sheet.Pt) place {
+	lo, hi := bounds(o)
+	return place{o, lo, hi}
 }
 
 // around a text nothing else stands nearer than this, mm.
@@ -30,12 +42,12 @@ func grown(t sheet.Text, d float64) []sheet.Pt {
 func (l *labels) take(t sheet.Text) { l.reserve(outline(t)) }
 
 // reserve keeps writing out of a convex outline.
-func (l *labels) reserve(o []sheet.Pt) { l.taken = append(l.taken, o) }
+func (l *labels) reserve(o []sheet.Pt) { l.taken = append(l.taken, placeOf(o)) }
 
 // line keeps writing off a line: a wall, a joint, a line to snap.
 func (l *labels) line(a, b sheet.Pt, width float64) {
 	if length(b.Sub(a)) > 0 {
-		l.drawn = append(l.drawn, strip(a, b, max(width/2, 0.1)))
+		l.drawn = append(l.drawn, placeOf(strip(a, b, max(width/2, 0.1))))
 	}
 }
 
@@ -48,13 +60,13 @@ func (l *labels) free(o []sheet.Pt) bool {
 	return !overAny(l.taken, o) && !overAny(l.ruled, o) && !overAny(l.drawn, o)
 }
 
-func overAny(all [][]sheet.Pt, o []sheet.Pt) bool {
+func overAny(all []place, o []sheet.Pt) bool {
 	lo, hi := bounds(o)
 	for _, t := range all {
-		if a, b := bounds(t); b.X <= lo.X || hi.X <= a.X || b.Y <= lo.Y || hi.Y <= a.Y {
+		if t.hi.X <= lo.X || hi.X <= t.lo.X || t.hi.Y <= lo.Y || hi.Y <= t.lo.Y {
 			continue
 		}
-		if sheet.Overlap(t, o) {
+		if sheet.Overlap(t.outline, o) {
 			return true
 		}
 	}
@@ -68,7 +80,7 @@ func (l *labels) freeLine(o []sheet.Pt) bool {
 		return false
 	}
 	for _, t := range l.ruled {
-		if !crosswise(t, o) && sheet.Overlap(t, o) {
+		if !crosswise(t.outline, o) && sheet.Overlap(t.outline, o) {
 			return false
 		}
 	}

@@ -182,7 +182,7 @@ func (d *draw) dimensionAt(a, b sheet.Pt, off float64, long, gap string) bool {
 	for _, t := range words {
 		d.put(t)
 	}
-	d.labels.ruled = append(d.labels.ruled, line)
+	d.labels.ruled = append(d.labels.ruled, placeOf(line))
 	d.dimensionLine(a, b, p, q, out)
 	return true
 }

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"io"
 	"runtime"
+	"sync"
 
 	"strake/finding"
 	"strake/order"
@@ -43,9 +44,12 @@ func (c *planCmd) packet(r rim, p plan.Plan) ([]file, error) {
 func writePacket(w io.Writer, r rim, p plan.Plan, size packet.Paper) error {
 	in := packet.In{Plan: p, Goods: p.Goods()}
 	if finding.Worst(p.Findings) != finding.Stop {
+		var beside sync.WaitGroup // the two take the longest
+		beside.Go(func() { in.Choices = plan.Choose(p.Job) })
 		b := bought{rows: p, full: p, boards: p.Purchases(r.ctx, packetEffort(p))}
 		b.rest()
-		in.Choices, in.Purchases, in.Goods, in.Calendar = plan.Choose(p.Job), b.boards, b.list, b.days
+		in.Purchases, in.Goods, in.Calendar = b.boards, b.list, b.days
+		beside.Wait()
 	}
 	return pdf.Write(w, p.Job.Name, packet.Sheets(in, size)...)
 }
