@@ -56,7 +56,7 @@ bars-solver: ## pieces cut out of bars against CBC on small random cases
 	go test -tags solver -count=1 -v -run CBC ./bars
 
 # Skipped, and says so, where LibreOffice is not installed.
-office: ## totals of order.xlsx worked out by LibreOffice (soffice, headless)
+office: ## totals of order.xlsx and lists.xlsx worked out by LibreOffice (soffice, headless)
 	go vet -tags office ./paper
 	go test -tags office -count=1 -v -run InLibreOffice ./paper
 

@@ -17,6 +17,7 @@ import (
 	"testing"
 
 	"strake/goods"
+	"strake/internal/sample"
 	"strake/paper"
 	"strake/plan"
 )
@@ -58,28 +59,24 @@ func bare(t *testing.T, data []byte) []byte {
 	return out.Bytes()
 }
 
-// LibreOffice opens the workbook and works its totals out by itself.
-func TestWorkbookInLibreOffice(t *testing.T) {
+// reckoned is the first sheet of a workbook as LibreOffice works it out by itself: the
+// values beside its formulas are taken out first.
+func reckoned(t *testing.T, data []byte) [][]string {
+	t.Helper()
 	soffice, err := exec.LookPath("soffice")
 	if err != nil {
 		t.Skip("SKIPPED: soffice (LibreOffice) is not installed, so the workbook was not opened in it")
 	}
-	var p plan.Plan
-	p.Job.Goods.Prices = goods.Prices{Currency: "USD", Tax: 0.0825}
-	var b bytes.Buffer
-	if err := paper.Workbook(&b, p, nil, priced()); err != nil {
-		t.Fatal(err)
-	}
 	d := t.TempDir()
-	file := filepath.Join(d, "order.xlsx")
-	if err := os.WriteFile(file, bare(t, b.Bytes()), 0o600); err != nil {
+	file := filepath.Join(d, "book.xlsx")
+	if err := os.WriteFile(file, bare(t, data), 0o600); err != nil {
 		t.Fatal(err)
 	}
 	out, err := exec.Command(soffice, "-env:UserInstallation=file://"+d+"/profile", "--headless", "--convert-to", "csv:Text - txt - csv (StarCalc):44,34,76,1,,0,false,false", "--outdir", d, file).CombinedOutput()
 	if err != nil {
 		t.Fatalf("%v: %s", err, out)
 	}
-	f, err := os.Open(filepath.Join(d, "order.csv"))
+	f, err := os.Open(filepath.Join(d, "book.csv"))
 	if err != nil {
 		t.Fatalf("%v: %s", err, out)
 	}
@@ -88,6 +85,48 @@ func TestWorkbookInLibreOffice(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
+	return rows
+}
+
+// The lengths of all pieces add up, worked out by LibreOffice, to those of the plan.
+func TestListsInLibreOffice(t *testing.T) {
+	p := sample.Hearth()
+	var b bytes.Buffer
+	if err := paper.ListBook(&b, p); err != nil {
+		t.Fatal(err)
+	}
+	rows := reckoned(t, b.Bytes())
+	want := 0.0
+	for _, q := range p.Lay.Pieces {
+		lo, hi := q.Outline.Box()
+		want += (hi.X - lo.X).Millimetres()
+	}
+	if p.Job.Unit.Imperial() {
+		want /= 25.4
+	}
+	last := rows[len(rows)-1]
+	number, part, _ := strings.Cut(last[4], " ") // 5067 14/16: shown to 1/16 in
+	got, err := strconv.ParseFloat(number, 64)
+	if over, of, ok := strings.Cut(strings.TrimSpace(part), "/"); ok && err == nil {
+		var n, d float64
+		n, err = strconv.ParseFloat(over, 64)
+		d, _ = strconv.ParseFloat(of, 64)
+		got += n / d
+	}
+	if err != nil || len(rows) != len(p.Lay.Pieces)+2 || math.Abs(got-want) > 1.0/32+1e-6 {
+		t.Errorf("%d rows, the last %q; %d pieces, %.4f in all", len(rows), last, len(p.Lay.Pieces), want)
+	}
+}
+
+// Prices add up, with tax, as the program has them.
+func TestWorkbookInLibreOffice(t *testing.T) {
+	var p plan.Plan
+	p.Job.Goods.Prices = goods.Prices{Currency: "USD", Tax: 0.0825}
+	var b bytes.Buffer
+	if err := paper.Workbook(&b, p, nil, priced()); err != nil {
+		t.Fatal(err)
+	}
+	rows := reckoned(t, b.Bytes())
 	if len(rows) != 10 {
 		t.Fatalf("%d rows: %v", len(rows), rows)
 	}
