@@ -20,7 +20,7 @@ func (d *desk) batches() {
 		}
 	}
 	f := d.open("Cut lists, a walk to the saw each", false)
-	f.para("A batch goes with a sheet of row cards. Cut only what stands without brackets; a figure in brackets is planned: measure first, once the row beside it is nailed, and write what you cut in the box. Read the saw's instructions; guard and riving knife stay on, eyes and ears are covered, no hand comes near the blade: push sticks and a jig for tapers.")
+	f.para("Lengths are" + d.unitSaid() + ", as on the cards. A batch goes with a sheet of row cards. Cut only what stands without brackets; a figure in brackets is planned: measure first, once the row beside it is nailed, and write what you cut in the box. Read the saw's instructions; guard and riving knife stay on, eyes and ears are covered, no hand comes near the blade: push sticks and a jig for tapers.")
 	for _, w := range d.walks {
 		d.batch(f, w, cuts)
 	}
@@ -30,8 +30,8 @@ func (d *desk) batch(f *flow, w card, cuts map[int][]paper.Cut) {
 	f.heading(fmt.Sprintf("Batch for row cards, sheet %d: rows %s", w.no, rowNames(w)))
 	n := 0
 	for _, kind := range setUps {
-		t := table{cols: []column{{name: "", w: 0.8}, {name: kindName(kind), w: 4, right: true, bold: true}, {name: "cut", w: 3}, {name: "board", w: 1.5, right: true},
-			{name: "row", w: 1.5, right: true}, {name: "piece", w: 1.3, right: true}, {name: "what", w: 11}}, size: note * 1.08}
+		t := table{cols: []column{{name: "", w: 0.8}, {name: kindName(kind), w: 3, right: true, bold: true}, {name: "cut", w: 2.4}, {name: "board", w: 1.4, right: true},
+			{name: "row", w: 1.2, right: true}, {name: "piece", w: 1.3, right: true}, {name: "what", w: 11.5}}, size: cardNote}
 		for _, r := range w.rows {
 			for _, c := range cuts[r.Order] {
 				if c.Kind == kind {
@@ -64,12 +64,12 @@ func kindName(k paper.Kind) string {
 // cutRow is a line of a batch.
 func (d *desk) cutRow(r paper.Row, c paper.Cut) []string {
 	f := d.first(r, c.Piece)
-	figure, box := d.say.Of(c.Piece.Cuts.Long()), ""
-	words := paper.CutWords(c, d.say)
+	figure, box := d.bareSaw(c.Piece.Cuts.Long()), ""
+	words := paper.CutWords(c, d.saw)
 	measured := f.length
 	switch c.Kind {
 	case paper.Rip:
-		figure, measured = d.say.Rips(c.Piece.SawRip[0], c.Piece.SawRip[1]), f.rip
+		figure, measured = d.saw.Rips(c.Piece.SawRip[0], c.Piece.SawRip[1]), f.rip
 	case paper.NotchCut:
 		figure, measured = "", f.notch
 		words[0] = "(" + words[0] + ")"

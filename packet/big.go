@@ -7,8 +7,8 @@ import "strake/sheet"
 const Numeral = 11.8
 
 // narrower is what figures, their marks and letters a and b take up in the font used, at
-// the most, of what widths are reckoned by (Liberation Sans: figures 0.87, a hyphen 0.92).
-const narrower = 0.93
+// the most, of what widths are reckoned by (Liberation Sans: figures 0.874, a hyphen 0.92, a and b 0.91).
+const narrower = 0.89
 
 // bigWide is how wide a figure comes out, mm.
 func bigWide(text string) float64 { return sheet.Text{Text: text, Size: Numeral}.Width() * narrower }

@@ -6,6 +6,7 @@ import (
 
 	"strake/finding"
 	"strake/paper"
+	"strake/sheet"
 )
 
 // cover puts the first page before the others. It names their pages, which its own
@@ -36,10 +37,13 @@ func (d *desk) coverBefore(rest []*leaf, from int) {
 		f.figureLine(l)
 	}
 	f.gap(1)
-	f.small(paper.Decide)
+	f.small(decide)
 	f.findings()
 	f.contents(rest, from)
 }
+
+// decide is who decides, and where the packet says what is not cleared yet.
+const decide = "What applies where you live is decided by local code and a licensed professional, then by the makers' instructions; this is a reminder and no more. What has to be cleared before the work is begun stands under May it be laid?"
 
 // lengths says how lengths are rounded.
 func (d *desk) lengths() string {
@@ -84,14 +88,40 @@ func (f *flow) findings() {
 // most is how many findings the cover tells before it points elsewhere.
 const most = 12
 
-// contents lists the parts with their pages, the first of them being page from.
+// contents lists the parts with their pages, the first of them being page from, in three
+// columns.
 func (f *flow) contents(rest []*leaf, from int) {
 	f.heading("What is in here")
-	t := table{cols: []column{{name: "page", w: 1, right: true}, {name: "", w: 12}}}
+	var all []listed
 	for i, l := range rest {
 		if l.no == 1 {
-			t.rows = append(t.rows, []string{strconv.Itoa(from + i), l.title})
+			all = append(all, listed{strconv.Itoa(from + i), l.title})
 		}
 	}
-	f.table(t)
+	rows, w := (len(all)+columns-1)/columns, f.body.w/columns
+	for i := range rows {
+		f.need(note * 1.1 * leading)
+		for k := range columns {
+			if at := i + k*rows; at < len(all) {
+				f.part(all[at], f.body.x+float64(k)*w, w-2)
+			}
+		}
+		f.y += note * 1.1 * leading
+	}
 }
+
+// listed is a part of the packet and the page it begins on.
+type listed struct{ page, title string }
+
+// part writes a part with its page, w mm wide.
+func (f *flow) part(p listed, x, w float64) {
+	y, size := f.y+note*1.1, note*1.1
+	f.Put(bold(sheet.Text{Text: p.page, At: sheet.Pt{X: x + pageWide - 2, Y: y}, Size: size, Anchor: sheet.End, Ink: sheet.Black}))
+	f.Put(fitted(p.title, sheet.Pt{X: x + pageWide, Y: y}, size, w-pageWide, sheet.Start))
+}
+
+// columns are those of the contents.
+const columns = 3
+
+// pageWide is the room for the number of a page, mm.
+const pageWide = 9.0

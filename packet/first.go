@@ -84,12 +84,12 @@ func (d *desk) zoneOf(p paper.Piece) lay.Zone {
 // brackets.
 func (d *desk) work(r paper.Row, p paper.Piece) []string {
 	f := d.first(r, p)
-	out := paper.Work(p, d.say)
+	out := paper.Work(p, d.saw)
 	for i, s := range out {
 		rip := strings.HasPrefix(s, "rip to") || strings.HasPrefix(s, "taper from")
 		switch {
 		case rip && f.rip && d.starter(r):
-			out[i] = "(" + s + ") once the start line has been checked"
+			out[i] = "(" + s + ")" // the head of the row says when
 		case rip && f.rip, strings.HasPrefix(s, "notch") && f.notch:
 			out[i] = "MEASURE FIRST (" + s + ")"
 		}

@@ -1,6 +1,7 @@
 package packet
 
 import (
+	"cmp"
 	"strings"
 
 	"strake/sheet"
@@ -12,6 +13,7 @@ type flow struct {
 	d      *desk
 	title  string
 	across bool
+	says   string // what stands beside the title, if not the name of the job
 	*leaf
 	y    float64
 	size float64 // of the writing
@@ -24,13 +26,25 @@ func (d *desk) open(title string, across bool) *flow {
 	return f
 }
 
+// openBeside begins a part on a page of its own, with something else than the job's name
+// beside each title.
+func (d *desk) openBeside(title, says string) *flow {
+	f := &flow{d: d, title: title, says: says, size: body}
+	f.turn()
+	return f
+}
+
 // turn goes on on the next page.
 func (f *flow) turn() {
 	no := 1
 	if f.leaf != nil {
 		no = f.leaf.no + 1
 	}
-	f.leaf = newLeaf(f.d.paper, f.across, f.d.in.Plan.Job.Name, f.title, no)
+	job := f.d.in.Plan.Job.Name
+	f.leaf = newLeaf(f.d.paper, f.across, cmp.Or(f.says, job), f.title, no)
+	if f.says != "" {
+		f.leaf.job = job
+	}
 	f.d.pages = append(f.d.pages, f.leaf)
 	f.y = f.body.y
 }

@@ -7,6 +7,7 @@ import (
 	"strake/schedule"
 	"strake/setout"
 	"strake/sheet"
+	"strake/tape"
 	"strake/words"
 )
 
@@ -41,6 +42,7 @@ func Sheets(in In, paper Paper) []sheet.Sheet {
 type desk struct {
 	in    In
 	say   words.Lengths
+	saw   words.Lengths // on row cards and in batches: inches where the job is in feet and inches
 	paper Paper
 	pages []*leaf
 	walks []card // row cards: the rows of one walk to the saw each
@@ -51,7 +53,10 @@ type desk struct {
 }
 
 func newDesk(in In, size Paper) *desk {
-	d := &desk{in: in, paper: size, say: words.In(in.Plan.Job.Unit), kept: map[string]bool{}}
+	d := &desk{in: in, paper: size, say: words.In(in.Plan.Job.Unit), saw: words.In(in.Plan.Job.Unit), kept: map[string]bool{}}
+	if in.Plan.Job.Unit.Imperial() {
+		d.saw = words.In(tape.UnitInch)
+	}
 	d.begin, d.begun = setout.Begin(in.Plan)
 	for _, f := range in.Plan.AllFields() {
 		for _, e := range f.Aligned.Edges {

@@ -272,7 +272,7 @@ func TestCardsHoldEveryPiece(t *testing.T) {
 		want := map[string]int{}
 		for _, p := range in.Plan.Lay.Pieces { // from the plan itself, not from the list of rows
 			lo, hi := p.Outline.Box()
-			want[d.bare(hi.X-lo.X)]++
+			want[d.bareSaw(hi.X-lo.X)]++
 		}
 		for s, n := range want {
 			if have[s] < n {
@@ -396,7 +396,7 @@ func marksHold(t *testing.T, l *leaf, d *desk) int {
 			n++
 			want := (read(ts[i+1].Text) - s.from).Millimetres()
 			line := x.At.Y - 4.4 - s.top
-			if above := x.At.Y + 1 - s.top; (line-want)*(line-want) > 0.3 && (above-want)*(above-want) > 0.3 {
+			if above := x.At.Y + 1 + figureUnder - s.top; (line-want)*(line-want) > 0.3 && (above-want)*(above-want) > 0.3 {
 				t.Errorf("%s at %s lies %.2f mm under the top edge, want %.2f", x.Text, ts[i+1].Text, line, want)
 			}
 		}

@@ -24,7 +24,7 @@ var Papers = map[string]Paper{"a4": A4, "letter": Letter}
 
 // Of a page, mm: what is left free round it, and the lines at its head and foot.
 const (
-	margin = 12.0
+	margin = 10.0
 	head   = 13.0
 	foot   = 7.0
 )
@@ -55,6 +55,7 @@ type leaf struct {
 	sheet.Sheet
 	title string // of the part of the packet
 	no    int    // which page of that part, from 1
+	job   string // named at the foot where something else stands beside the title
 	body  box
 }
 
@@ -65,8 +66,8 @@ func plainLeaf(p Paper, title string) *leaf {
 	return l
 }
 
-// newLeaf is a page with its head.
-func newLeaf(p Paper, across bool, job, title string, no int) *leaf {
+// newLeaf is a page with its head: the title, and something said beside it.
+func newLeaf(p Paper, across bool, beside, title string, no int) *leaf {
 	w, h := p.W, p.H
 	if across {
 		w, h = h, w
@@ -79,8 +80,8 @@ func newLeaf(p Paper, across bool, job, title string, no int) *leaf {
 	}
 	name := bold(fitted(t, sheet.Pt{X: margin, Y: margin + heading}, heading, (w-2*margin)/1.15, sheet.Start)) // bold letters are wider
 	l.Put(name)
-	if room := w - 2*margin - name.Width() - 6; room >= leastName && !strings.Contains(title, job) {
-		l.Put(fitted(job, sheet.Pt{X: w - margin, Y: margin + heading}, body, room, sheet.End))
+	if room := w - 2*margin - name.Width() - 6; room >= leastName && !strings.Contains(title, beside) {
+		l.Put(fitted(beside, sheet.Pt{X: w - margin, Y: margin + heading}, body, room, sheet.End))
 	}
 	return l.ruled(w)
 }
@@ -102,7 +103,10 @@ func (l *leaf) foots(page, pages int, example bool) {
 	if example {
 		left = "EXAMPLE LAYOUT, BOARDS NOT YET KNOWN. " + left
 	}
-	l.write(left, margin, y, note, false)
+	if l.job != "" {
+		left = l.job + ". " + left
+	}
+	l.Put(fitted(left, sheet.Pt{X: margin, Y: y}, note, l.W-2*margin-26, sheet.Start))
 	l.Put(sheet.Text{Text: fmt.Sprintf("page %d of %d", page, pages), At: sheet.Pt{X: l.W - margin, Y: y}, Size: note, Anchor: sheet.End, Ink: sheet.Black})
 }
 

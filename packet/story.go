@@ -12,9 +12,12 @@ import (
 
 // Of a story stick, mm: a strip and what is between two of them.
 const (
-	stripWide = 50.0
-	stripGap  = 8.0
+	stripWide = 35.0
+	stripGap  = 5.0
 )
+
+// figureUnder is how far under the name of a row its distance is written, mm.
+const figureUnder = 3.9
 
 // checkBar is the length that shows whether a page was printed at its own size.
 const checkBar = 100.0
@@ -97,7 +100,7 @@ func (s *stick) strip(ticks []setout.Tick, from, to tape.Length) {
 	x := f.body.x + float64(s.col)*(stripWide+stripGap)
 	top := f.y + 4
 	h := (to - from).Millimetres()
-	f.write(fmt.Sprintf("top edge at %s", s.at(from)), x+1, f.y+2.6, note*1.1, true)
+	f.Put(bold(fitted("top edge at "+s.at(from), sheet.Pt{X: x + 1, Y: f.y + 2.6}, note*1.1, (stripWide-1)/1.15, sheet.Start)))
 	f.frame(box{x, top, stripWide, h}, sheet.None, thin)
 	f.line(x, top, x+stripWide, top, rule)
 	for _, k := range ticks {
@@ -105,18 +108,18 @@ func (s *stick) strip(ticks []setout.Tick, from, to tape.Length) {
 			continue
 		}
 		y := top + (k.At - from).Millimetres()
-		f.line(x, y, x+stripWide*0.62, y, rule)
+		f.line(x, y, x+stripWide, y, rule)
 		f.Put(sheet.Polygon{Fill: sheet.Black, Rings: [][]sheet.Pt{{{X: x, Y: y}, {X: x + 3, Y: y - 1.2}, {X: x + 3, Y: y + 1.2}}}})
 		// Writing stands under its line, above it at the foot of a strip.
 		base := y + 4.4
-		if base > top+h-0.5 && y > top+4 {
-			base = y - 1
+		if base+figureUnder > top+h-0.5 && y > top+9 {
+			base = y - 1 - figureUnder
 		}
 		f.write(fmt.Sprintf("row %d", k.Row), x+4, base, 4, true)
-		f.Put(fitted(s.at(k.At), sheet.Pt{X: x + stripWide - 1, Y: base}, note, stripWide*0.5, sheet.End))
+		f.Put(fitted(s.at(k.At), sheet.Pt{X: x + 4, Y: base + figureUnder}, note*1.1, stripWide-6, sheet.Start))
 	}
 	if last := ticks[len(ticks)-1].At; to < last || from > to {
-		f.write("next strip begins at "+s.at(to), x+1, top+h+3.2, note, false)
+		f.Put(fitted("next strip from "+s.at(to), sheet.Pt{X: x + 1, Y: top + h + 3.2}, note, stripWide-1, sheet.Start))
 	}
 	s.col++
 }
