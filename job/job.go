@@ -23,6 +23,7 @@ import (
 type Job struct {
 	Name     string
 	Unit     tape.Unit // lengths are printed in, and bare numbers read in
+	Paper    string    // what is printed on, of Papers; "" by the unit
 	Sketch   room.Sketch
 	Readings []survey.Reading
 	Tape     survey.Model // how far readings are trusted; zero: survey.Tape()
@@ -49,6 +50,9 @@ type Job struct {
 	Handover Handover
 	Seed     uint64
 }
+
+// Papers are the sizes of sheet that a packet is printed on: ISO 216 A4, and 8-1/2 by 11 in.
+var Papers = []string{"a4", "letter"}
 
 // Joists are what the subfloor lies on.
 type Joists struct {

@@ -35,6 +35,7 @@ var jobTable = table[draft]{
 		versionField().must(),
 		text("name", "What the job is called on paper.", func(j *draft) *string { return &j.Name }).or("the file's name without its ending"),
 		unitField().or("in"),
+		choice("paper", "What is printed on: a4 or letter. --paper is heard before it.", job.Papers, func(j *draft) *string { return &j.Paper }).or("letter for jobs in feet and inches, else a4"),
 		each("rooms", "The rooms and closets that get this floor.", "room", roomTable, addRoom).must(),
 		each("points", "Named places on walls, to read distances to.", "point", pointTable, addPoint),
 		readingsField().or("none yet: strake measure says which to take"),

@@ -231,6 +231,7 @@ var mistakes = []struct {
 	{"K-L: 100", "K: 100", "K: 100", "not two names", "A-B"},
 	{"name: The", "nam: The", "nam", "“nam” is not a key", "did you mean “name”"},
 	{"strake: 1", "strake: 2", "2", "version", "number 1"},
+	{"unit: in", "unit: in\npaper: a3", "a3", "“a3” is not known", "Known here: a4, letter"},
 	{"unit: in", "unit: inch", "inch", "“inch” is not known", "did you mean “in”"},
 	{"corners: [K, L, M]", "corners: [K, L, A]", "A]", "taken by a corner of den", "name of its own"},
 	{"corners: [K, L, M]", "corners: [K, L, K]", "K]", "taken by a corner of nook", "name of its own"},

@@ -90,6 +90,7 @@ func TestSchemaRefuses(t *testing.T) {
 		{"beyond: transition", "beyond: garden"},
 		{"kind: register", "kind: sofa"},
 		{"unit: in", "unit: furlong"},
+		{"unit: in", "unit: in\npaper: a3"},
 		{"price: 129", "price: cheap"},
 		{"at: 40\"", "at: forty"},
 		{"rows_along: A-B", "rows_along: A"},

@@ -8,6 +8,7 @@ import (
 	"sync"
 
 	"strake/finding"
+	"strake/job"
 	"strake/order"
 	"strake/packet"
 	"strake/plan"
@@ -27,18 +28,25 @@ func (c *planCmd) packet(r rim, p plan.Plan) ([]file, error) {
 	if c.Paper == noPacket || len(p.Lay.Runs) == 0 {
 		return nil, nil
 	}
-	size := packet.A4
-	if p.Job.Unit.Imperial() {
-		size = packet.Letter
-	}
-	if asked, ok := packet.Papers[c.Paper]; ok {
-		size = asked
-	}
 	var b bytes.Buffer
-	if err := writePacket(&b, r, p, size); err != nil {
+	if err := writePacket(&b, r, p, paperOf(p.Job, c.Paper)); err != nil {
 		return nil, fmt.Errorf("%s: %w", packetName, err)
 	}
 	return []file{{packetName, b.Bytes()}}, nil
+}
+
+// paperOf is what a job is printed on: what was asked for, else what its file says, else
+// what goes with its unit.
+func paperOf(j job.Job, asked string) packet.Paper {
+	for _, name := range []string{asked, j.Paper} {
+		if size, ok := packet.Papers[name]; ok {
+			return size
+		}
+	}
+	if j.Unit.Imperial() {
+		return packet.Letter
+	}
+	return packet.A4
 }
 
 func writePacket(w io.Writer, r rim, p plan.Plan, size packet.Paper) error {

@@ -25,7 +25,7 @@ type planCmd struct {
 	Job   string `arg:"" help:"The job file (YAML). strake new writes one."`
 	Out   string `short:"o" placeholder:"FOLDER" help:"Folder to write to (default: beside the job; bedroom.yaml goes to bedroom-plan)."`
 	Seed  uint64 `placeholder:"NUMBER" help:"Another seed gives another board layout of the same boards (default: the job's seed)."`
-	Paper string `placeholder:"SIZE" help:"Paper of packet.pdf: a4 or letter, or none for no packet (default: letter for jobs in feet and inches, else a4)."`
+	Paper string `placeholder:"SIZE" help:"Paper of packet.pdf: a4 or letter, or none for no packet (default: the job's key paper, else letter for jobs in feet and inches, a4 for others)."`
 }
 
 // Help says what is written where.
