@@ -26,11 +26,11 @@ func (d *desk) buying() {
 			f.para(s)
 		}
 		f.gap(1.5)
-		t := table{cols: []column{{name: "cartons", w: 2, right: true, bold: true}}}
+		t := table{cols: []column{{name: "cartons", right: true, bold: true}}, size: note * 1.05, folds: true}
 		for _, l := range b.Layers {
-			t.cols = append(t.cols, column{name: string(l) + ": runs short, left over", w: 6, right: true})
+			t.cols = append(t.cols, column{name: string(l) + ": runs short, left over", right: true})
 		}
-		t.cols = append(t.cols, column{name: "", w: 4})
+		t.cols = append(t.cols, column{name: ""})
 		t.rows = b.Chances
 		if len(t.rows) > 0 {
 			f.table(t)
@@ -65,15 +65,13 @@ func (f *flow) goods() {
 	f.heading("Everything else to have on site")
 	var from cited
 	for _, g := range goods.Groups {
-		t := table{cols: []column{{name: "", w: 0.7}, {name: string(g), w: 8, bold: true}, {name: "counted from", w: 6}, {name: "what to mind", w: 6}}, size: note * 1.08}
+		t := table{cols: []column{{name: ""}, {name: string(g), bold: true}, {name: "counted from"}, {name: "what to mind"}}, size: working}
 		for _, l := range f.d.in.Goods.Lines {
 			if l.Group == g {
 				t.rows = append(t.rows, []string{toTick, counted(l), l.From + from.marks(l.Source), strings.Join(nonEmpty(append([]string{l.Do}, l.Notes...)), "; ")})
 			}
 		}
-		if len(t.rows) > 0 {
-			f.table(t)
-		}
+		f.table(t)
 	}
 	f.cutBars()
 	f.sources(from)
@@ -101,7 +99,7 @@ func (f *flow) cutBars() {
 	if len(f.d.in.Goods.Cuts) == 0 {
 		return
 	}
-	t := table{cols: []column{{name: "", w: 0.7}, {name: "bar", w: 4}, {name: "long", w: 3, right: true, bold: true}, {name: "pieces", w: 12}}, size: note * 1.08}
+	t := table{cols: []column{{name: ""}, {name: "bar"}, {name: "long", right: true, bold: true}, {name: "pieces"}}, size: working, folds: true}
 	for _, c := range f.d.in.Goods.Cuts {
 		for i, bar := range c.Cut.Bars {
 			var parts []string

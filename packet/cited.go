@@ -30,13 +30,15 @@ func (c *cited) marks(sources ...string) string {
 	return out
 }
 
-// sources lists what was cited.
+// sources lists what was cited, one behind the other.
 func (f *flow) sources(c cited) {
 	if len(c) == 0 {
 		return
 	}
 	f.heading("Where figures come from")
+	var all []string
 	for i, s := range c {
-		f.small(fmt.Sprintf("[%d] %s", i+1, s))
+		all = append(all, fmt.Sprintf("[%d] %s.", i+1, strings.TrimRight(s, ".")))
 	}
+	f.small(strings.Join(all, " "))
 }

@@ -22,9 +22,9 @@ func (d *desk) details() {
 func (f *flow) detail(x detail.Detail) {
 	var lines []string
 	for _, s := range x.Notes {
-		lines = append(lines, sheet.Wrap(s, note, f.body.w-3)...)
+		lines = append(lines, sheet.WrapPrinted(s, note, f.body.w-3, false)...)
 	}
-	title := sheet.Wrap(x.Title, subtitle, (f.body.w-40)/1.12)
+	title := sheet.WrapPrinted(x.Title, subtitle, f.body.w-40, true)
 	high := float64(len(title))*subtitle*leading + x.H + float64(len(lines))*note*leading + 8
 	f.need(high)
 	for i, l := range title {

@@ -1,11 +1,13 @@
 package packet
 
 import (
-	"fmt"
+	"slices"
+	"strings"
 
 	"strake/lay"
 	"strake/row"
 	"strake/setout"
+	"strake/words"
 )
 
 // every is after how many rows drift is read.
@@ -27,21 +29,21 @@ func (d *desk) driftOf(f *flow, fl row.Field) {
 	if !ok || len(ticks) == 0 || fl.Kind != lay.Field {
 		return
 	}
-	title := fmt.Sprintf("From the front of row %d", from)
+	title := "From the front of row " + namesOf(fl, from)
 	if fl.Name != "" {
-		title = capital(fl.Name) + ": from the front of row " + fmt.Sprint(from)
+		title = capital(fl.Name) + ": from the front of row " + namesOf(fl, from)
 	}
-	t := table{high: 9, cols: []column{{name: "after row", w: 2, bold: true, right: true}, {name: "should be", w: 3, right: true, bold: true},
+	t := table{high: 9, cols: []column{{name: "after row", w: 2.4, bold: true, right: true}, {name: "should be", w: 3, right: true, bold: true},
 		{name: "left", w: 3}, {name: "middle", w: 3}, {name: "right", w: 3}, {name: "what was done about it", w: 6}}}
 	for i, k := range ticks {
 		if k.Ripped || k.Row%every != 0 && i != len(ticks)-1 || k.Row == from {
 			continue
 		}
-		at := d.say.Rip(k.At.Abs())
+		at := d.say.Of(k.At.Abs()) // as a tape reads
 		if k.At < 0 {
 			at += " behind"
 		}
-		t.rows = append(t.rows, []string{fmt.Sprint(k.Row), at, toWrite, toWrite, toWrite, toWrite})
+		t.rows = append(t.rows, []string{namesOf(fl, k.Row), at, toWrite, toWrite, toWrite, toWrite})
 	}
 	if len(t.rows) == 0 {
 		f.heading(title)
@@ -49,4 +51,22 @@ func (d *desk) driftOf(f *flow, fl row.Field) {
 		return
 	}
 	f.titled(title, t)
+}
+
+// namesOf is a row as it is called elsewhere: "12"; "27a, 27b" where it lies in parts.
+func namesOf(fl row.Field, no int) string {
+	var parts []int
+	for _, q := range fl.Layout.Runs {
+		if q.Row == no {
+			parts = append(parts, q.Part)
+		}
+	}
+	if len(parts) == 0 {
+		return words.RowPart(no, 0)
+	}
+	var names []string
+	for _, p := range slices.Compact(slices.Sorted(slices.Values(parts))) {
+		names = append(names, words.RowPart(no, p))
+	}
+	return strings.Join(names, ", ")
 }

@@ -70,7 +70,7 @@ func (f *flow) heading(text string) {
 		f.gap(2.5)
 	}
 	f.need(subtitle*leading + 3*f.size*leading)
-	for _, l := range sheet.Wrap(text, subtitle, f.body.w/1.12) { // bold letters are wider
+	for _, l := range sheet.WrapPrinted(text, subtitle, f.body.w, true) {
 		f.write(l, f.body.x, f.y+subtitle, subtitle, true)
 		f.y += subtitle * leading
 	}
@@ -112,7 +112,7 @@ func (l *leaf) tickBox(x, base float64) {
 
 // hung writes a paragraph indented, with some room after it.
 func (f *flow) hung(text string, indent, after float64) {
-	for _, l := range sheet.Wrap(text, f.size, f.body.w-indent) {
+	for _, l := range sheet.WrapPrinted(text, f.size, f.body.w-indent, false) {
 		f.need(f.size * leading)
 		f.write(l, f.body.x+indent, f.y+f.size, f.size, false)
 		f.y += f.size * leading

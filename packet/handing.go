@@ -45,7 +45,7 @@ func (f *flow) formLine(l paper.FormLine, from *cited) {
 		f.need(8)
 		f.y += 3
 		t := f.write(s, f.body.x, f.y+f.size, f.size, false)
-		f.line(f.body.x+t.Width()+3, f.y+f.size+0.8, f.body.x+f.body.w, f.y+f.size+0.8, faint)
+		f.line(f.body.x+t.Printed()+3, f.y+f.size+0.8, f.body.x+f.body.w, f.y+f.size+0.8, faint)
 		f.y += f.size * leading
 		blanks--
 	} else {

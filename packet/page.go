@@ -34,7 +34,8 @@ const (
 	heading  = 6.0
 	subtitle = 4.2
 	body     = 3.4
-	note     = 2.7
+	working  = 3.2 // the least of what one works from, read at arm's length
+	note     = 2.7 // sources, and what is seldom needed
 )
 
 var (

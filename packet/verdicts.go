@@ -11,17 +11,20 @@ func (d *desk) verdicts() {
 	f := d.open("May it be laid?", false)
 	f.para(paper.Lead[ready.Worst(vs)])
 	f.small(paper.Ranks)
+	f.gap(1)
+	t := table{cols: []column{{name: ""}, {name: "what", bold: true}, {name: "where"}, {name: "measured"}, {name: "limit"}, {name: "what to do"}}, size: working}
 	for _, say := range paper.Says {
-		t := table{cols: []column{{name: "", w: 0.8}, {name: "what", w: 4, bold: true}, {name: "where", w: 3}, {name: "measured", w: 4}, {name: "limit", w: 4}, {name: "what to do", w: 6}}, size: note * 1.05}
+		named := false
 		for _, v := range vs {
-			if v.Say == say {
-				t.rows = append(t.rows, []string{toTick, v.Rule, v.Where, v.Measured, v.Limit, v.Do})
+			if v.Say != say {
+				continue
 			}
+			if !named {
+				t.rows, named = append(t.rows, []string{capital(string(say))}), true
+			}
+			t.rows = append(t.rows, []string{toTick, v.Rule, v.Where, v.Measured, v.Limit, v.Do})
 		}
-		if len(t.rows) == 0 {
-			continue
-		}
-		f.titled(capital(string(say)), t)
 	}
+	f.table(t)
 	f.small("Where each limit comes from: strake ready.")
 }
