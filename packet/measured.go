@@ -1,7 +1,7 @@
 package packet
 
 import (
-	"fmt"
+	"cmp"
 
 	"strake/drawing"
 	"strake/paper"
@@ -26,13 +26,24 @@ func (d *desk) measured() {
 	f.para(paper.NextReading(p, rep, style))
 	f.gap(1)
 	t := table{cols: []column{{name: "reading", w: 7}, {name: "as written", w: 4, right: true}, {name: "as fitted", w: 4, right: true},
-		{name: "off, mm", w: 2.6, right: true}, {name: "± mm", w: 2.4, right: true}, {name: "checked", w: 2.6, right: true}, {name: "", w: 4}}}
+		{name: "off", w: 2.6, right: true}, {name: "an error shows from", w: 4.6, right: true}, {name: "read again", w: 4}}}
 	for _, r := range rows {
-		t.rows = append(t.rows, []string{r.Name, style.Of(r.Value), style.Of(millimetres(r.Adjusted)), fmt.Sprintf("%+.2f", r.Residual),
-			fmt.Sprintf("%.2f", r.SD), fmt.Sprintf("%.0f %%", 100*r.Redundancy), r.Mark})
+		t.rows = append(t.rows, []string{r.Name, style.Of(r.Value), style.Of(millimetres(r.Adjusted)), d.signed(millimetres(r.Residual)),
+			paper.Shows(r.Smallest, style), cmp.Or(r.Mark, toWrite)})
 	}
 	f.table(t)
 }
 
 // millimetres is a length of so many mm.
 func millimetres(mm float64) tape.Length { return tape.Length(mm * float64(tape.Millimetre)) }
+
+// signed is a small length with its sign, 0 without one.
+func (d *desk) signed(l tape.Length) string {
+	switch {
+	case d.say.Nil(l):
+		return "0"
+	case l < 0:
+		return "-" + d.say.Rip(-l)
+	}
+	return "+" + d.say.Rip(l)
+}

@@ -73,7 +73,7 @@ func tableText(b *strings.Builder, rows []Reading, style tape.Style) {
 	line("reading", "as written", "as fitted", "off (mm)", "± (mm)", "test", "checked", "would show", "")
 	for _, r := range rows {
 		line(r.Name, style.Of(r.Value), style.Of(mm(r.Adjusted)), hundredths(r.Residual), fmt.Sprintf("%.2f", r.SD),
-			fmt.Sprintf("%.2f", math.Abs(r.Test)), fmt.Sprintf("%.0f%%", 100*r.Redundancy), shows(r.Smallest, style), r.Mark)
+			fmt.Sprintf("%.2f", math.Abs(r.Test)), fmt.Sprintf("%.0f%%", 100*r.Redundancy), Shows(r.Smallest, style), r.Mark)
 	}
 	b.WriteString("\n")
 	wrap(b, "“off” is the fitted room less the reading, “±” what a reading taken so is good for (one standard deviation). "+
@@ -182,7 +182,9 @@ func next(ms []*survey.Remedy) *survey.Remedy {
 	return nil
 }
 
-func shows(mmSize float64, style tape.Style) string {
+// Shows is the least error that would be noticed, of so many mm, up to the step of a
+// tape; "nothing" where none would.
+func Shows(mmSize float64, style tape.Style) string {
 	if math.IsInf(mmSize, 0) || mmSize > 1e5 {
 		return "nothing"
 	}
