@@ -2,6 +2,7 @@ package drawing
 
 import (
 	"fmt"
+	"math"
 
 	"strake/plan"
 	"strake/plane"
@@ -71,54 +72,121 @@ func (d *draw) nameSnapped(l setout.Line) {
 			l.Left, l.Right = l.Right, l.Left
 		}
 	}
-	d.writeAlong(fmt.Sprintf("%s from %s", d.say.Rip(l.Left.At), l.Left.From.Short), a, u, turn, sheet.Start)
-	d.writeAlong(fmt.Sprintf("%s from %s", d.say.Rip(l.Right.At), l.Right.From.Short), b, u, turn, sheet.End)
 	name := "row " + words.RowPart(l.Row, l.Part)
 	if l.Start {
 		name += ", start"
 	}
-	d.writeAlong(name, between(a, b, 0.5), u, turn, sheet.Middle)
+	long := length(b.Sub(a))
+	d.writeAlong(u, turn,
+		beside{fmt.Sprintf("%s from %s", d.say.Rip(l.Left.At), l.Left.From.Short), a, sheet.Start, long},
+		beside{fmt.Sprintf("%s from %s", d.say.Rip(l.Right.At), l.Right.From.Short), b, sheet.End, long},
+		beside{name, between(a, b, 0.5), sheet.Middle, long / 2})
 }
 
-// writeAlong writes beside a line that runs along u, which is read at a turn:
-// above it at one of its ends or at its middle, else below it, else farther along;
-// where a line is too short for that beyond its end, off the floor.
-func (d *draw) writeAlong(s string, at, u sheet.Pt, turn float64, anchor sheet.Anchor) {
-	in, back := u, sheet.End
-	if anchor == sheet.End {
-		in, back = u.Times(-1), sheet.Start
-	}
-	var inside, beyond []sheet.Text
-	put := func(all *[]sheet.Text, along, off float64, a sheet.Anchor) {
-		*all = append(*all, sheet.Text{Text: s, At: at.Add(in.Times(along)).Add(up(turn).Times(off)), Size: tiny, Anchor: a, Turn: turn})
-	}
-	for _, along := range []float64{2, 4, 6, 8, 12, 16, 20, 24, 30, 36, 44} {
-		for _, off := range []float64{1.2, -1.2 - 0.8*tiny} {
-			if anchor == sheet.Middle {
-				put(&inside, along-2, off, anchor)
-				put(&inside, 2-along, off, anchor)
-				continue
-			}
-			put(&inside, along, off, anchor)
+// beside is what is written beside a line, at one of its ends or at its middle.
+type beside struct {
+	text   string
+	at     sheet.Pt
+	anchor sheet.Anchor
+	room   float64 // from there to the far end of the line
+}
+
+// writeAlong writes beside a line that runs along u, which is read at a turn: all in one
+// size, the largest that goes in between its ends; where none does, small and each for
+// itself, off the floor if need be.
+func (d *draw) writeAlong(u sheet.Pt, turn float64, all ...beside) {
+	for _, size := range []float64{middling, small, tiny} {
+		if d.writeAll(u, turn, size, all) {
+			return
 		}
 	}
-	for _, along := range []float64{-2.5, -4, -6, -9, -12, -16} {
-		for _, off := range []float64{-0.36 * tiny, 1.6, -1.6 - 0.8*tiny, 4, -5} {
-			if anchor == sheet.Middle {
-				put(&beyond, 10-6*along, off, sheet.Start)
-				put(&beyond, 6*along-10, off, sheet.End)
-				continue
-			}
-			put(&beyond, along, off, back)
+	for _, x := range all {
+		t, ok := d.labels.first(x.inside(u, turn, tiny), d.offStays)
+		if !ok {
+			t, ok = d.labels.first(x.beyond(u, turn, tiny), func(t sheet.Text) bool { return d.offStays(t) && clearOf(d.bare, outline(t)) })
+		}
+		if !ok { // past the far end of a short line
+			x.room = math.Inf(1)
+			t, ok = d.labels.first(x.inside(u, turn, tiny), d.offStays)
+		}
+		if ok {
+			d.onWhite(t)
 		}
 	}
-	t, ok := d.labels.first(inside, d.offStays)
-	if !ok {
-		t, ok = d.labels.first(beyond, func(t sheet.Text) bool { return d.offStays(t) && clearOf(d.bare, outline(t)) })
+}
+
+// writeAll writes all of a line's texts in one size, or none of them.
+func (d *draw) writeAll(u sheet.Pt, turn, size float64, all []beside) bool {
+	before := len(d.labels.taken)
+	var texts []sheet.Text
+	for _, x := range all {
+		t, ok := d.labels.first(x.inside(u, turn, size), d.offStays)
+		if !ok {
+			d.labels.taken = d.labels.taken[:before]
+			return false
+		}
+		texts = append(texts, t)
 	}
-	if ok {
+	for _, t := range texts {
 		d.onWhite(t)
 	}
+	return true
+}
+
+// inward is the way from the place into the line, and the anchor of what stands beyond it.
+func (x beside) inward(u sheet.Pt) (sheet.Pt, sheet.Anchor) {
+	if x.anchor == sheet.End {
+		return u.Times(-1), sheet.Start
+	}
+	return u, sheet.End
+}
+
+// inside are the places between the ends of the line: above it, else below, else farther
+// along.
+func (x beside) inside(u sheet.Pt, turn, size float64) []sheet.Text {
+	var out []sheet.Text
+	in, _ := x.inward(u)
+	put := func(along, off float64) {
+		t := sheet.Text{Text: x.text, At: x.at.Add(in.Times(along)).Add(up(turn).Times(off)), Size: size, Anchor: x.anchor, Turn: turn}
+		past := max(along, -along) + t.Width()
+		if x.anchor == sheet.Middle {
+			past -= t.Width() / 2
+		}
+		if past <= x.room {
+			out = append(out, t)
+		}
+	}
+	for _, along := range []float64{2, 4, 6, 8, 12, 16, 20, 24, 30, 36, 44} {
+		for _, off := range []float64{1.2, -1.2 - 0.8*size} {
+			if x.anchor == sheet.Middle {
+				put(along-2, off)
+				put(2-along, off)
+				continue
+			}
+			put(along, off)
+		}
+	}
+	return out
+}
+
+// beyond are the places past the ends of the line.
+func (x beside) beyond(u sheet.Pt, turn, size float64) []sheet.Text {
+	var out []sheet.Text
+	in, back := x.inward(u)
+	put := func(along, off float64, a sheet.Anchor) {
+		out = append(out, sheet.Text{Text: x.text, At: x.at.Add(in.Times(along)).Add(up(turn).Times(off)), Size: size, Anchor: a, Turn: turn})
+	}
+	for _, along := range []float64{-2.5, -4, -6, -9, -12, -16} {
+		for _, off := range []float64{-0.36 * size, 1.6, -1.6 - 0.8*size, 4, -5} {
+			if x.anchor == sheet.Middle {
+				put(10-6*along, off, sheet.Start)
+				put(6*along-10, off, sheet.End)
+				continue
+			}
+			put(along, off, back)
+		}
+	}
+	return out
 }
 
 // offStays tells whether a text covers nothing that stays.
@@ -141,10 +209,12 @@ func (d *draw) nameDoorLine(l setout.DoorLine) {
 	}
 	mid := between(a, b, 0.5)
 	var texts []sheet.Text
-	for _, off := range []float64{1.2, 3, 5, 8, 11, 15} {
-		for _, side := range []float64{0, 6, -6, 12, -12, 18, -18} {
-			texts = append(texts, sheet.Text{Text: s, At: mid.Add(sheet.Pt{X: side, Y: -off}), Size: tiny, Anchor: sheet.Middle},
-				sheet.Text{Text: s, At: mid.Add(sheet.Pt{X: side, Y: off + 0.8*tiny}), Size: tiny, Anchor: sheet.Middle})
+	for _, size := range []float64{small, tiny} {
+		for _, off := range []float64{1.2, 3, 5, 8, 11, 15} {
+			for _, side := range []float64{0, 6, -6, 12, -12, 18, -18} {
+				texts = append(texts, sheet.Text{Text: s, At: mid.Add(sheet.Pt{X: side, Y: -off}), Size: size, Anchor: sheet.Middle},
+					sheet.Text{Text: s, At: mid.Add(sheet.Pt{X: side, Y: off + 0.8*size}), Size: size, Anchor: sheet.Middle})
+			}
 		}
 	}
 	if t, ok := d.labels.first(texts, d.offStays); ok {

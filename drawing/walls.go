@@ -161,7 +161,7 @@ func (d *draw) dimensionAt(a, b sheet.Pt, off float64, long, gap string) bool {
 	if t.Width() > length(q.Sub(p))-4 { // over the strokes at its ends
 		t.At = mid.Add(head.Times(1.9))
 	}
-	g := sheet.Text{Text: gap, At: mid.Sub(head.Times(0.9 + 0.8*tiny)), Size: tiny, Anchor: sheet.Middle, Turn: turn}
+	g := sheet.Text{Text: gap, At: mid.Sub(head.Times(0.9 + 0.8*small)), Size: small, Anchor: sheet.Middle, Turn: turn}
 	line, words := strip(p, q, 0.8), []sheet.Text{t}
 	if gap != "" {
 		words = append(words, g)
