@@ -386,7 +386,7 @@ func marksHold(t *testing.T, l *leaf, d *desk) int {
 	}
 	ts := texts(l.Sheet)
 	for _, x := range ts {
-		if s, ok := strings.CutPrefix(x.Text, "top edge at "); ok {
+		if _, s, ok := strings.Cut(x.Text, ". top edge at "); ok {
 			strips = append(strips, strip{x.At.X - 1, l.topOf(x.At.X - 1), read(s)})
 		}
 	}

@@ -50,7 +50,7 @@ func (d *desk) stickOf(fl row.Field, ticks []setout.Tick, from int) {
 	}
 	span := millimetres(f.left() - 8)
 	for at := lo; at <= hi; at += span {
-		s.strip(ticks, at, min(at+span, hi))
+		s.strip(ticks, at, min(at+span, hi), at+span < hi)
 	}
 }
 
@@ -60,12 +60,13 @@ type stick struct {
 	f    *flow
 	from int
 	col  int
+	no   int // of the strip, over all pages
 }
 
 // head begins a page: how it is used, and the bar to check it by.
 func (s *stick) head() {
 	f := s.f
-	f.para(fmt.Sprintf("Row lines at full size. Cut the strips out and tape them to a straight batten. Set the top edge of each by tape, from the front of row %d, to the distance that it carries; never set one strip by the end of another: every joint adds an error. Then hold the batten to the start line.", s.from))
+	f.para(fmt.Sprintf("Row lines at full size. Cut the strips out and tape them to a straight batten. Set the top edge of each by tape, from the front of row %d, to the distance that it carries; never set one strip by the end of another: every joint adds an error. The grey marks of strips that follow one another then make whole diamonds. Then hold the batten to the start line.", s.from))
 	f.gap(6)
 	x, y := f.body.x, f.y
 	f.line(x, y, x+checkBar, y, rule)
@@ -90,17 +91,18 @@ func (s *stick) head() {
 // columns of strips on a page.
 func (s *stick) columns() int { return int((s.f.body.w + stripGap) / (stripWide + stripGap)) }
 
-// strip draws the stick from one distance to another.
-func (s *stick) strip(ticks []setout.Tick, from, to tape.Length) {
+// strip draws the stick from one distance to another, where more of it may follow.
+func (s *stick) strip(ticks []setout.Tick, from, to tape.Length, more bool) {
 	if s.col == s.columns() {
 		s.f.turn()
 		s.head()
 	}
+	s.no++
 	f := s.f
 	x := f.body.x + float64(s.col)*(stripWide+stripGap)
 	top := f.y + 4
 	h := (to - from).Millimetres()
-	f.Put(bold(fitted("top edge at "+s.at(from), sheet.Pt{X: x + 1, Y: f.y + 2.6}, note*1.1, (stripWide-1)/1.15, sheet.Start)))
+	f.Put(bold(fitted(fmt.Sprintf("%d. top edge at %s", s.no, s.at(from)), sheet.Pt{X: x + 1, Y: f.y + 2.6}, note*1.1, (stripWide-1)/1.15, sheet.Start)))
 	f.frame(box{x, top, stripWide, h}, sheet.None, thin)
 	f.line(x, top, x+stripWide, top, rule)
 	for _, k := range ticks {
@@ -118,7 +120,11 @@ func (s *stick) strip(ticks []setout.Tick, from, to tape.Length) {
 		f.write(fmt.Sprintf("row %d", k.Row), x+4, base, 4, true)
 		f.Put(fitted(s.at(k.At), sheet.Pt{X: x + 4, Y: base + figureUnder}, note*1.1, stripWide-6, sheet.Start))
 	}
-	if last := ticks[len(ticks)-1].At; to < last || from > to {
+	if s.no > 1 {
+		f.halfMark(x+stripWide*0.8, top, 1)
+	}
+	if more {
+		f.halfMark(x+stripWide*0.8, top+h, -1)
 		f.Put(fitted("next strip from "+s.at(to), sheet.Pt{X: x + 1, Y: top + h + 3.2}, note, stripWide-1, sheet.Start))
 	}
 	s.col++
@@ -130,4 +136,10 @@ func (s *stick) at(l tape.Length) string {
 		return s.d.say.Rip(-l) + " behind"
 	}
 	return s.d.say.Rip(l)
+}
+
+// halfMark draws half of a match mark at an edge of a strip, below it (1) or above it (-1):
+// where two strips meet as they should, the halves make a whole.
+func (l *leaf) halfMark(x, y, way float64) {
+	l.Put(sheet.Polygon{Fill: sheet.Mid, Rings: [][]sheet.Pt{{{X: x - 2.5, Y: y}, {X: x + 2.5, Y: y}, {X: x, Y: y + way*3}}}})
 }
