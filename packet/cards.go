@@ -25,7 +25,7 @@ const (
 
 // card is the rows that stand on one sheet: one walk to the saw.
 type card struct {
-	no   int
+	no   int // of its sheet
 	rows []paper.Row
 }
 
@@ -38,11 +38,11 @@ func (d *desk) cards() {
 	f := d.openBeside("Row cards", "Lengths"+d.unitSaid()+". (Brackets) and a box: MEASURE FIRST, write it in, cut.")
 	c := &carder{d: d, f: f, w: f.body.w - nameWide, made: map[int][][]cell{}}
 	c.how()
-	c.sheet(1)
+	c.sheet()
 	for _, r := range all {
 		if len(d.walks[len(d.walks)-1].rows) == rowsOnCard || f.left() < c.high(r) && f.y > f.body.y+6*headHigh {
 			f.turn()
-			c.sheet(len(d.walks) + 1)
+			c.sheet()
 		}
 		c.row(r)
 		w := &d.walks[len(d.walks)-1]
@@ -67,8 +67,8 @@ func (c *carder) how() {
 }
 
 // sheet begins a card.
-func (c *carder) sheet(no int) {
-	c.d.walks = append(c.d.walks, card{no: no})
+func (c *carder) sheet() {
+	c.d.walks = append(c.d.walks, card{no: c.f.no})
 	c.f.y -= underRule
 }
 
@@ -77,15 +77,47 @@ func (c *carder) high(r paper.Row) float64 {
 	return max(c.headTall(r)+tallOf(c.packed(r))+writeHigh, rowLeast)
 }
 
-// row draws a row.
+// row draws a row; one that is higher than a sheet goes on on the next.
 func (c *carder) row(r paper.Row) {
-	top, h, f := c.f.y, c.high(r), c.f
+	lines := c.packed(r)
+	for part := 0; part == 0 || len(lines) > 0; part++ {
+		head := c.headTall(r)
+		if part > 0 {
+			c.f.turn()
+			c.f.y -= underRule
+			head = headHigh
+		}
+		n := fitting(lines, c.f.left()-head-writeHigh)
+		c.stretch(r, part > 0, lines[:n], head)
+		lines = lines[n:]
+	}
+}
+
+// fitting is how many lines go into h mm, one at the least.
+func fitting(lines [][]cell, h float64) int {
+	for n := range lines {
+		if h -= lineTall(lines[n]); h < 0 && n > 0 {
+			return n
+		}
+	}
+	return len(lines)
+}
+
+// stretch draws as much of a row as goes on a sheet.
+func (c *carder) stretch(r paper.Row, goesOn bool, lines [][]cell, head float64) {
+	top, f := c.f.y, c.f
+	h := max(head+tallOf(lines)+writeHigh, rowLeast)
 	left := f.body.x + nameWide
 	f.frame(box{f.body.x, top, f.body.w, h}, sheet.None, rule)
 	f.line(left, top, left, top+h, thin)
 	c.name(r, top)
-	c.ends(r)
-	for _, l := range c.packed(r) {
+	if goesOn {
+		f.write("row "+r.Name+" goes on", left+2, top+3.5, cardNote, false)
+		f.y += headHigh
+	} else {
+		c.ends(r)
+	}
+	for _, l := range lines {
 		x := left
 		for i, p := range l {
 			c.piece(p, x, i > 0)

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"strake/paper"
+	"strake/sheet"
 )
 
 // Cards hold 6 to 10 rows; fewer only where their rows have much to be said of, and then
@@ -75,5 +76,47 @@ func TestNumbers(t *testing.T) {
 		if got := ordinal(n); got != want {
 			t.Errorf("%d: %q, want %q", n, got, want)
 		}
+	}
+}
+
+// A row of more pieces than go on a sheet goes on on the next, and keeps them all.
+func TestLongRowsGoOn(t *testing.T) {
+	const hall = `strake: 1
+name: Rope walk
+unit: ft
+rooms: {walk: {corners: [A, B, C, D]}}
+readings: {A-B: 260', B-C: 4', C-D: 260', D-A: 4', A-C: 260' 3/8", B-D: 260' 3/8"}
+wishes: {rows_along: A-B}
+boards:
+  face: 5"
+  thickness: 3/4"
+  side_tongue: 1/4"
+  end_tongue: 1/4"
+  species: red oak
+  lengths: {mix: {least: 12", most: 60", mean: 30"}}
+`
+	in := made(t, "rope-walk", []byte(hall))
+	hold(t, "rope walk", Sheets(in, Letter), Letter)
+	d := newDesk(in, Letter)
+	d.cards()
+	if len(d.pages) <= len(d.walks) {
+		t.Errorf("%d sheets for %d cards: no row goes on", len(d.pages), len(d.walks))
+	}
+	if last := d.walks[len(d.walks)-1]; !slices.ContainsFunc(texts(d.pages[last.no-1].Sheet), func(x sheet.Text) bool { return x.Text == last.rows[0].Name }) {
+		t.Errorf("row %s does not stand on sheet %d", last.rows[0].Name, last.no)
+	}
+	figures := 0
+	for _, l := range d.pages {
+		for _, x := range texts(l.Sheet) {
+			if x.Size == Numeral {
+				figures++
+			}
+			if x.At.Y > l.body.y+l.body.h {
+				t.Errorf("%q lies at %.1f mm, the sheet's foot is at %.1f", x.Text, x.At.Y, l.body.y+l.body.h)
+			}
+		}
+	}
+	if n := len(in.Plan.Lay.Pieces); figures < n || n < 500 {
+		t.Errorf("%d figures for %d pieces", figures, n)
 	}
 }
