@@ -2,6 +2,7 @@ package packet
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"strake/lay"
@@ -15,6 +16,7 @@ import (
 const (
 	cellLeast = 24.0
 	boxWide   = 22.0
+	boxHigh   = 8.6
 	tickWide  = 6.4
 	noteLead  = 1.25
 )
@@ -37,6 +39,9 @@ func (c *carder) cells(r paper.Row, lines int) []cell {
 	alike := c.d.alike(r)
 	for _, p := range r.Pieces {
 		x := cell{piece: p, big: c.d.bareSaw(p.Cuts.Long()), first: c.d.first(r, p), todo: c.d.pieceNote(r, p, alike)}
+		if c.oneRip(r) && slices.Contains(alike.of, p.No) {
+			x.first.rip = false // its box stands at the head of the row
+		}
 		if x.first.length {
 			x.big = "(" + x.big + ")"
 		}
@@ -201,6 +206,10 @@ func (d *desk) alike(r paper.Row) shared {
 	}
 	return best
 }
+
+// oneRip tells whether a row has one box for the rip of all its pieces: the starter,
+// whose line is checked once. A closing row is measured at each piece.
+func (c *carder) oneRip(r paper.Row) bool { return c.d.starter(r) && c.d.alike(r).rip != "" }
 
 // numbers are written as 1 to 3, 5.
 func numbers(ns []int) string {

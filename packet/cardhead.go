@@ -35,7 +35,11 @@ func (c *carder) headLines(r paper.Row) []string {
 	if c.d.starter(r) {
 		parts = append(parts, "starter: rip it ONLY ONCE THE START LINE HAS BEEN CHECKED")
 	}
-	return sheet.Wrap(capital(strings.Join(parts, "; "))+".", cardNote, c.w-4)
+	w := c.w - 4
+	if c.oneRip(r) {
+		w -= boxWide + 2
+	}
+	return sheet.Wrap(capital(strings.Join(parts, "; "))+".", cardNote, w)
 }
 
 // endTexts are what stands at the arrows of a row's ends; a long name is made smaller.
@@ -59,13 +63,17 @@ func (c *carder) headTall(r paper.Row) float64 {
 	if c.short(r) {
 		return headHigh
 	}
-	return headHigh + float64(len(c.headLines(r)))*cardNote*noteLead
+	h := float64(len(c.headLines(r))) * cardNote * noteLead
+	if c.oneRip(r) {
+		h = max(h, boxHigh+1)
+	}
+	return headHigh + h
 }
 
 func (c *carder) short(r paper.Row) bool {
 	l := c.headLines(r)
 	from, to := c.midst(r)
-	return len(l) == 1 && sheet.Text{Text: l[0], Size: cardNote}.Width() < to-from
+	return len(l) == 1 && !c.oneRip(r) && sheet.Text{Text: l[0], Size: cardNote}.Width() < to-from
 }
 
 // ends draws the arrows to what the row's ends meet, and the lines under them.
@@ -84,9 +92,20 @@ func (c *carder) ends(r paper.Row) {
 		f.Put(sheet.Text{Text: c.headLines(r)[0], At: sheet.Pt{X: (from + to) / 2, Y: base}, Size: cardNote, Anchor: sheet.Middle, Ink: sheet.Black})
 		return
 	}
-	for _, l := range c.headLines(r) {
-		f.write(l, x+2, f.y+cardNote*0.8, cardNote, false)
-		f.y += cardNote * noteLead
+	if c.oneRip(r) {
+		c.boxNamed("rip", x+w-boxWide-1, f.y-0.4)
+	}
+	for i, l := range c.headLines(r) {
+		f.write(l, x+2, f.y+cardNote*(0.8+float64(i)*noteLead), cardNote, false)
+	}
+	f.y += c.headTall(r) - headHigh
+}
+
+// boxNamed draws a box to write a measured figure in.
+func (c *carder) boxNamed(name string, x, y float64) {
+	c.f.frame(box{x, y, boxWide - 1, boxHigh}, sheet.White, rule)
+	if name != "" {
+		c.f.write(name, x+0.8, y+note*0.9, note, false)
 	}
 }
 

@@ -148,11 +148,10 @@ func (c *carder) piece(x cell, at float64, ruled bool) {
 	w := x.w - 6
 	names := x.first.boxes()
 	for i, n := range names {
-		left := at + x.w - boxWide*float64(len(names)-i) - 1
-		f.frame(box{left, f.y + 0.3, boxWide - 1, 8.6}, sheet.White, rule)
-		if len(names) > 1 || n != "length" { // brackets beside one box say it
-			f.write(n, left+0.8, f.y+0.3+note*0.9, note, false)
+		if len(names) == 1 && n == "length" { // brackets beside one box say it
+			n = ""
 		}
+		c.boxNamed(n, at+x.w-boxWide*float64(len(names)-i)-1, f.y+0.3)
 	}
 	w -= boxWide * float64(len(names))
 	f.tickBox(at+1.2, f.y+8.7)
