@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"strake/lay"
+	"strake/plane"
 	"strake/saw"
 	"strake/tape"
 	"strake/words"
@@ -153,14 +154,35 @@ func tongues(p Piece, say words.Lengths) []string {
 			out = append(out, "take the tongue off the "+e.name)
 		}
 	}
-	lo, _ := p.Lay.Outline.Box()
+	lo, hi := p.Lay.Outline.Box()
 	for _, s := range p.Lay.Off {
 		if say.Of(s.From-lo.X) == say.Of(s.To-lo.X) {
 			continue // a hair at a row end: nobody saws that
 		}
+		if end := pared(s, lo.X, hi.X); end != "" {
+			out = append(out, fmt.Sprintf("pare %s of the side tongue off at the %s", say.Of(s.To-s.From), end))
+			continue
+		}
 		out = append(out, fmt.Sprintf("take the side tongue off from %s to %s from the left", say.Of(s.From-lo.X), say.Of(s.To-lo.X)))
 	}
 	return out
+}
+
+// pare is how long a bit of tongue at the end of a piece is that a chisel takes off.
+const pare = 10 * tape.Millimetre
+
+// pared is the end of a piece that a bit of its tongue is pared off at, "" where what
+// comes off is longer, or lies elsewhere.
+func pared(s plane.Span, from, to tape.Length) string {
+	switch {
+	case s.To-s.From > pare:
+		return ""
+	case s.From-from < tape.Millimetre:
+		return "left end"
+	case to-s.To < tape.Millimetre:
+		return "right end"
+	}
+	return ""
 }
 
 // head starts every text list: the job, what the list is, and a warning where
