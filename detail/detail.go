@@ -26,10 +26,13 @@ type Detail struct {
 // The largest that a detail is: A4 and Letter upright, with their margins. Notes and
 // a title have room on the page with it.
 const (
-	MostW = 180.0
+	MostW = 186.0
 	MostH = 240.0
 	pageH = 232.0 // of a drawing with its title and notes
 )
+
+// NoteSize is what notes are set in below a detail, mm.
+const NoteSize = section.Small
 
 // Of are the details of a plan, in the order of the work. Nothing where no floor
 // could be made.
@@ -50,7 +53,7 @@ func Of(p plan.Plan) []Detail {
 }
 
 // named are items with their names made unlike those of other details and of each
-// other: "gap-row-ends: board", "gap-row-ends: board 2".
+// other: "gap-at-walls: board", "gap-at-walls: board 2".
 func named(detail string, items []sheet.Item) []sheet.Item {
 	out := slices.Clone(items)
 	seen := map[string]int{}
@@ -104,7 +107,7 @@ func (w work) arm(usual float64) float64 {
 // column is how wide the notes stand, mm: narrower beside wide boards.
 func (w work) column() float64 {
 	if w.wide() {
-		return 36
+		return 46
 	}
 	return 0
 }
@@ -144,7 +147,7 @@ func (w work) fitted(name, title string, from int, draw func(scale float64) sect
 
 // notesHigh is about how high notes stand below a drawing, with a title over it.
 func notesHigh(notes []string) float64 {
-	const size, line, title = 2.8, 3.9, 15.0
+	const size, line, title = NoteSize, 4.5, 15.0
 	high := title
 	for _, n := range notes {
 		high += float64(len(sheet.Wrap(n, size, MostW-4))) * line

@@ -133,7 +133,7 @@ func faults(d Detail) []string {
 				break
 			}
 		}
-		if a.Size < 2.5 {
+		if a.Size < 3.2 { // read at arm's length
 			bad("%q is %v mm high", a.Text, a.Size)
 		}
 		for _, b := range texts[:i] {

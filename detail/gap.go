@@ -3,6 +3,7 @@ package detail
 import (
 	"fmt"
 	"slices"
+	"strings"
 
 	"strake/floor"
 	"strake/section"
@@ -10,19 +11,40 @@ import (
 	"strake/trim"
 )
 
-// gapCase is a way that boards end at walls: those with one are drawn once.
+// gapCase is a gap at walls with what covers it: those with one are drawn once. Of what
+// boards turn to the wall the drawing shows one way, and its notes name all.
 type gapCase struct {
-	beside     bool
 	r          floor.Range
 	base, shoe tape.Length // shoe 0 and base > 0: one cover of that thickness
-	edge       section.Edge
-	walls      []trim.Covered
-	ownCover   bool // a cover of the wall's own
+	ownCover   bool        // a cover of the wall's own
+	way                    // that is drawn
+	ways       []gapWay
+}
+
+// way is what boards turn to a wall: a row beside it its edge, else rows their ends.
+type way struct {
+	beside bool
+	edge   section.Edge
+}
+
+// gapWay is a way with the walls that it holds for.
+type gapWay struct {
+	way
+	walls []trim.Covered
 }
 
 // same tells whether two are one case.
 func (a gapCase) same(b gapCase) bool {
-	return a.beside == b.beside && a.r == b.r && a.base == b.base && a.shoe == b.shoe && a.edge == b.edge && a.ownCover == b.ownCover
+	return a.r == b.r && a.base == b.base && a.shoe == b.shoe && a.ownCover == b.ownCover
+}
+
+// add takes in a wall of the case that meets boards in a way.
+func (a *gapCase) add(k way, v trim.Covered) {
+	i := slices.IndexFunc(a.ways, func(x gapWay) bool { return x.way == k })
+	if i < 0 {
+		a.ways, i = append(a.ways, gapWay{way: k}), len(a.ways)
+	}
+	a.ways[i].walls = append(a.ways[i].walls, v)
 }
 
 // gaps are the edges of the floor at walls.
@@ -34,19 +56,32 @@ func (w work) gaps() []Detail {
 		if i < 0 {
 			cases, i = append(cases, c), len(cases)
 		}
-		cases[i].walls = append(cases[i].walls, v)
+		cases[i].add(c.way, v)
 	}
 	var out []Detail
 	for _, c := range cases {
+		slices.SortStableFunc(c.ways, func(a, b gapWay) int { return a.rank() - b.rank() })
+		c.way = c.ways[0].way
 		out = append(out, w.gap(c))
 	}
 	return out
 }
 
-// gapCase is the case of a wall.
+// rank is the order in which ways are named, the one drawn first.
+func (k way) rank() int {
+	switch {
+	case !k.beside:
+		return 2
+	case k.edge == section.Grooved:
+		return 1
+	}
+	return 0
+}
+
+// gapCase is the case of a wall, and the way it meets boards.
 func (w work) gapCase(v trim.Covered) gapCase {
 	j := w.p.Job
-	c := gapCase{beside: v.Beside, base: j.Base, shoe: j.Shoe}
+	c := gapCase{base: j.Base, shoe: j.Shoe, way: way{beside: v.Beside}}
 	if v.Cover != j.Base+j.Shoe {
 		c.base, c.shoe, c.ownCover = v.Cover, 0, true
 	}
@@ -85,27 +120,44 @@ func (w work) edgeAt(name string) section.Edge {
 // gap draws one case.
 func (w work) gap(k gapCase) Detail {
 	name, title := "gap-row-ends", "Edge gap where rows end at a wall"
-	if k.beside {
+	switch {
+	case len(k.ways) > 1:
+		name, title = "gap-at-walls", "Edge gap at the walls"
+	case k.edge == section.Grooved:
+		name, title = "gap-beside-rows", "Edge gap where a whole board lies along a wall"
+	case k.beside:
 		name, title = "gap-beside-rows", "Edge gap where a row lies along a wall, its edge sawn"
-		if k.edge == section.Grooved {
-			title = "Edge gap where a whole board lies along a wall"
-		}
 	}
 	if k.ownCover {
 		title += ", under a cover of its own"
 	}
-	var at, each []string
-	for _, v := range k.walls {
-		at = append(at, v.Wall.String())
-		each = append(each, fmt.Sprintf("%s %s", v.Wall, w.spread(v.Least, v.Greatest)))
+	var notes, each []string
+	for _, x := range k.ways {
+		var at []string
+		for _, v := range x.walls {
+			at = append(at, v.Wall.String())
+			each = append(each, fmt.Sprintf("%s %s", v.Wall, w.spread(v.Least, v.Greatest)))
+		}
+		notes = append(notes, x.says(list("wall", at)))
 	}
 	how := "Gap as planned, at most: "
 	if len(w.p.Lay.Pieces) > 0 {
 		how = "Gap as laid by this plan: "
 	}
-	notes := []string{"Holds at " + list("wall", at) + ".", how + join(each) + ".",
-		"Keep the gap free of mortar, glue and scraps; spacers come out before the base goes on.", w.winterNote(k)}
+	notes = append(notes, how+join(each)+".",
+		"Keep the gap free of mortar, glue and scraps; spacers come out before the base goes on.", w.winterNote(k))
 	return w.fitted(name, title, 0, func(s float64) section.Figure { return w.gapFigure(k, s) }, notes...)
+}
+
+// says names the walls at which boards lie in a way.
+func (k way) says(walls string) string {
+	switch {
+	case !k.beside:
+		return "Rows end at " + walls + ", cut or as milled, tongue off."
+	case k.edge == section.Grooved:
+		return "A whole board lies along " + walls + ", its groove to the wall."
+	}
+	return "A row lies along " + walls + ", its edge sawn or its tongue taken off."
 }
 
 func join(s []string) string {
@@ -121,9 +173,11 @@ func join(s []string) string {
 
 // winterNote says what the gap grows by.
 func (w work) winterNote(k gapCase) string {
-	for _, v := range k.walls {
-		if v.Winter > 0 {
-			return "By winter the board at the wall shrinks by about " + w.say.Rip(v.Winter) + ": the lap drawn does not count that."
+	for _, x := range k.ways {
+		for _, v := range x.walls {
+			if v.Winter > 0 {
+				return "By winter the board at the wall shrinks by about " + w.say.Rip(v.Winter) + ": the lap drawn does not count that."
+			}
 		}
 	}
 	return ""
@@ -131,7 +185,7 @@ func (w work) winterNote(k gapCase) string {
 
 const (
 	wallThick = 12.7 // of the plaster drawn, real mm
-	baseShown = 62.0 // of a base, over the boards
+	baseShown = 32.0 // of a base, over the boards
 	shoeHigh  = 19.0 // a usual shoe
 	shown     = 56.0 // of the floor beyond the gap
 )
@@ -172,6 +226,10 @@ func (w work) gapFigure(k gapCase, scale float64) section.Figure {
 // boardNote says which edge or end faces the wall.
 func (w work) boardNote(k gapCase) string {
 	switch {
+	case len(k.ways) > 1 && k.edge == section.Grooved:
+		return "The board at the wall, here a whole one: what lies at which wall is said below"
+	case len(k.ways) > 1:
+		return "The board at the wall, here its sawn edge: what lies at which wall is said below"
 	case !k.beside:
 		return "Row ends, cut or as milled, tongue off"
 	case k.edge == section.Grooved:
@@ -228,21 +286,30 @@ func quarter(x, y, wide, high float64) []section.XY {
 // arc are points of a quarter circle from level to upright: cosine and sine.
 var arc = [][2]float64{{1, 0}, {0.966, 0.259}, {0.866, 0.5}, {0.707, 0.707}, {0.5, 0.866}, {0.259, 0.966}, {0, 1}}
 
-// stayGaps are the edges at what stays with a gap under a cover.
+// stayGaps are the edges at what stays with a gap under a cover, those alike once.
 func (w work) stayGaps() []Detail {
-	var out []Detail
+	var cases []gapCase
+	names := map[int][]string{}
 	for _, s := range w.p.Job.Sketch.Stays {
 		e, ok := longest(w.edges(floor.Stays, func(e floor.AlignedEdge) bool { return e.Name == s.Name }))
 		if !ok {
 			continue
 		}
-		k := gapCase{beside: e.Beside, r: e.Range, base: s.Cover, ownCover: true}
+		k := gapCase{way: way{beside: e.Beside}, r: e.Range, base: s.Cover, ownCover: true}
 		if s.Cover == 0 {
 			k.base, k.shoe, k.ownCover = w.p.Job.Base, w.p.Job.Shoe, false
 		}
-		title := "Edge at " + s.Name
-		out = append(out, w.fitted(slug("edge", s.Name), title, 0, func(sc float64) section.Figure { return w.stayFigure(k, s.Name, sc) },
-			"Holds round "+s.Name+".", "What stands there is not nailed through the boards, and the boards are not nailed to it."))
+		i := slices.IndexFunc(cases, func(c gapCase) bool { return c.same(k) && c.way == k.way })
+		if i < 0 {
+			cases, i = append(cases, k), len(cases)
+		}
+		names[i] = append(names[i], s.Name)
+	}
+	var out []Detail
+	for i, k := range cases {
+		at := strings.Join(names[i], ", ")
+		out = append(out, w.fitted(slug("edge", names[i][0]), "Edge at "+at, 0, func(sc float64) section.Figure { return w.stayFigure(k, at, sc) },
+			"Holds round "+at+".", "What stands there is not nailed through the boards, and the boards are not nailed to it."))
 	}
 	return out
 }

@@ -210,7 +210,7 @@ func (j joint) draw() {
 	}
 	j.where(low)
 	j.dims()
-	j.labels(x1)
+	j.labels(x1, low)
 }
 
 // where marks where this floor ends in the wall.
@@ -246,7 +246,7 @@ func (j joint) dims() {
 }
 
 // labels name the parts.
-func (j joint) labels(x1 float64) {
+func (j joint) labels(x1, low float64) {
 	c, o := j.c, j.o
 	this := "This floor: row ends"
 	if o.beside {
@@ -270,9 +270,9 @@ func (j joint) labels(x1 float64) {
 		c.NoteLine(section.At(j.end/2, j.here), "Fine joint")
 	}
 	if o.ends > 0 {
-		c.NoteLine(section.At(0, max(j.here, j.there)+10), "Here this floor ends, under the closed door leaf")
+		c.NoteLine(section.At(0, low*0.6), "Here this floor ends, under the closed door leaf")
 	} else {
-		c.NoteLine(section.At(0, max(j.here, j.there)+10), "Here this floor ends")
+		c.NoteLine(section.At(0, low*0.6), "Here this floor ends")
 	}
 }
 

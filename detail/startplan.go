@@ -237,7 +237,7 @@ func (w work) startAtWall(s start, u fasten.Use, nailed bool, scale float64) sec
 	}
 	c.Note(section.At(gap*0.5, up+w.prof.Thick*0.3), "Block or wedges behind the row, so that it cannot give: out again before the base goes on")
 	c.Note(section.At(gap+s.at(first)*0.6, up+w.prof.Thick*0.6), firstSaid(first))
-	c.NoteLine(section.At(line, top+18), "Line to snap: the front of row "+s.line.Row+where)
+	c.NoteLine(section.At(line, top+10), "Line to snap: the front of row "+s.line.Row+where)
 	return c.Figure(w.column())
 }
 

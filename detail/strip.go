@@ -43,7 +43,7 @@ func (j joint) tMould(high float64) {
 	x0, x1 := j.far-flange, j.beyond+flange
 	j.c.Cut("strip", section.Trim, []section.XY{{X: a, Y: 3}, {X: b, Y: 3}, {X: b, Y: high}, {X: x1, Y: j.there}, {X: x1, Y: j.there + 1.5}, {X: x1 - 6, Y: high + plate},
 		{X: x0 + 6, Y: high + plate}, {X: x0, Y: j.here + 1.5}, {X: x0, Y: j.here}, {X: a, Y: high}})
-	j.c.Note(section.At(a+2, high+plate-2), "T-mould, fastened by its stem to the subfloor, to neither floor; "+shapely)
+	j.c.Note(section.At(x1-6, high+plate*0.5), "T-mould, fastened by its stem to the subfloor, to neither floor; "+shapely)
 	j.c.Dim(section.Above, section.At(a, high+plate), section.At(b, high+plate), "stem "+j.w.say.Rip(j.w.guide(trim.TMouldStem)))
 }
 

@@ -18,7 +18,7 @@ type layer struct {
 }
 
 // usual is how thick a layer of no told thickness is drawn, real mm.
-const usual = 18.0
+const usual = 12.0
 
 // deepest is how much of a slab is drawn, real mm.
 const deepest = 32.0

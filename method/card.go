@@ -25,7 +25,7 @@ type Figure struct {
 }
 
 // Widest is the most that a figure measures across, in mm.
-const Widest = 180.0
+const Widest = 186.0
 
 // maker is a card, and when a job wants it; nil: always.
 type maker struct {

@@ -2,6 +2,7 @@ package method
 
 import (
 	"fmt"
+	"strings"
 
 	"strake/section"
 	"strake/sheet"
@@ -12,6 +13,7 @@ const (
 	sizeTitle = 6.0
 	sizeText  = 3.6
 	sizeNote  = 3.5 // cautions and titles of figures
+	sizeScale = 3.2 // scales of figures
 	sizeFrom  = 2.6 // sources
 )
 
@@ -46,19 +48,13 @@ func (k Card) On(w, h float64) ([]sheet.Item, bool) {
 		p.marked("!", s, sizeNote)
 	}
 	p.y++
-	for _, s := range k.Sources {
-		p.lines(s, sizeFrom, 0, false)
-	}
+	p.lines(strings.Join(k.Sources, ". "), sizeFrom, 0, false)
 	return p.items, p.y <= h
 }
 
 // lines sets writing, broken between words.
 func (p *page) lines(s string, size, indent float64, bold bool) {
-	width := p.w - indent
-	if bold {
-		width *= 0.88 // bold letters are wider than those that lines are broken by
-	}
-	for _, l := range sheet.Wrap(s, size, width) {
+	for _, l := range sheet.WrapPrinted(s, size, p.w-indent, bold) {
 		p.items = append(p.items, sheet.Text{Text: l, At: sheet.Pt{X: indent, Y: p.y + size}, Size: size, Bold: bold, Ink: sheet.Black})
 		p.y += float64(size * leading)
 	}
@@ -106,22 +102,19 @@ func (p *page) line(fs []Figure, wide float64) {
 			if i+1 < len(fs) {
 				width = f.W + 0.8*(apart+free)
 			}
-			if bold {
-				width *= 0.88
-			}
-			for _, l := range sheet.Wrap(s, size, width) {
+			for _, l := range sheet.WrapPrinted(s, size, width, bold) {
 				p.items = append(p.items, sheet.Text{Text: l, At: sheet.Pt{X: x, Y: y + size}, Size: size, Bold: bold, Ink: sheet.Black})
 				y += float64(size * leading)
 			}
 		}
 		put(f.Title, sizeNote, true)
 		title := sheet.Text{Text: f.Title, Size: sizeNote, Bold: true}
-		if title.Width()+4+(sheet.Text{Text: f.Scale, Size: sizeFrom}).Width() < f.W {
+		if title.Printed()+4+(sheet.Text{Text: f.Scale, Size: sizeScale}).Printed() < f.W {
 			y -= sizeNote * leading // on the same line
-			p.items = append(p.items, sheet.Text{Text: f.Scale, At: sheet.Pt{X: x + title.Width() + 3, Y: y + sizeNote}, Size: sizeFrom, Ink: sheet.Black})
+			p.items = append(p.items, sheet.Text{Text: f.Scale, At: sheet.Pt{X: x + title.Printed() + 3, Y: y + sizeNote}, Size: sizeScale, Ink: sheet.Black})
 			y += sizeNote * leading
 		} else {
-			put(f.Scale, sizeFrom, false)
+			put(f.Scale, sizeScale, false)
 		}
 		low = max(low, y)
 		x += f.W + apart + free

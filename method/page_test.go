@@ -73,7 +73,7 @@ func apartOn(t *testing.T, name string, items []sheet.Item, w, h float64) {
 		}
 	}
 	for i, a := range ts {
-		x := a.Box()
+		x := a.PrintedBox()
 		for _, p := range x {
 			if p.X < -1e-6 || p.Y < -1e-6 || p.X > w+1e-6 || p.Y > h+1e-6 {
 				t.Errorf("%s: %q leaves it at %v of %.1f by %.1f", name, a.Text, p, w, h)
@@ -81,7 +81,7 @@ func apartOn(t *testing.T, name string, items []sheet.Item, w, h float64) {
 			}
 		}
 		for _, b := range ts[i+1:] {
-			if y := b.Box(); sheet.Overlap(x[:], y[:]) {
+			if y := b.PrintedBox(); sheet.Overlap(x[:], y[:]) {
 				t.Errorf("%s: %q and %q overlap", name, a.Text, b.Text)
 			}
 		}

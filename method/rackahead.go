@@ -90,7 +90,7 @@ func (f facts) jointFigures() []Figure {
 		}
 		return c.free(title, 0)
 	}
-	right := show("RIGHT: well apart", nil, 30, 12, 38, 20, 44)
+	right := show("RIGHT: well apart", nil, 30, 10, 36, 14, 47)
 	if f.pattern() > 0 {
 		return []Figure{right}
 	}

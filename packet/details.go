@@ -1,45 +1,106 @@
 package packet
 
 import (
+	"cmp"
+	"slices"
+
 	"strake/detail"
 	"strake/sheet"
 )
 
-// details are drawings of edges, openings and turns at full or half size, as many on a
-// page as go there.
+// details are drawings of edges, openings and turns at full or half size, each kept
+// together, on as few pages as they go on.
 func (d *desk) details() {
 	all := detail.Of(d.in.Plan)
 	if len(all) == 0 {
 		return
 	}
 	f := d.open("Details", false)
+	var set []setDetail
+	var high []float64
 	for _, x := range all {
-		f.detail(x)
+		s := f.setDetail(x)
+		set, high = append(set, s), append(high, s.high)
+	}
+	for i, page := range packed(high, f.body.h, detailGap) {
+		if i > 0 {
+			f.turn()
+		}
+		for _, k := range page {
+			f.y = set[k].on(f.leaf, f.y)
+		}
 	}
 }
 
-// detail sets one drawing with its title above and its notes below it.
-func (f *flow) detail(x detail.Detail) {
-	var lines []string
-	for _, s := range x.Notes {
-		lines = append(lines, sheet.WrapPrinted(s, note, f.body.w-3, false)...)
+// packed puts things so high on pages of a height: each on the first that has room for
+// it, in their order, or the highest first where that takes fewer pages. Pages, and
+// things on a page, are in order again then.
+func packed(high []float64, page, gap float64) [][]int {
+	order := make([]int, len(high))
+	for i := range order {
+		order[i] = i
 	}
-	title := sheet.WrapPrinted(x.Title, subtitle, f.body.w-40, true)
-	high := float64(len(title))*subtitle*leading + x.H + float64(len(lines))*note*leading + 8
-	f.need(high)
-	for i, l := range title {
-		f.write(l, f.body.x, f.y+subtitle, subtitle, true)
-		if i == 0 {
-			f.Put(sheet.Text{Text: x.Scale, At: sheet.Pt{X: f.body.x + f.body.w, Y: f.y + subtitle}, Size: body, Anchor: sheet.End, Ink: sheet.Black})
+	best := firstFit(order, high, page, gap)
+	slices.SortStableFunc(order, func(a, b int) int { return cmp.Compare(high[b], high[a]) })
+	if out := firstFit(order, high, page, gap); len(out) < len(best) {
+		best = out
+	}
+	for _, p := range best {
+		slices.Sort(p)
+	}
+	slices.SortFunc(best, func(a, b []int) int { return a[0] - b[0] })
+	return best
+}
+
+func firstFit(order []int, high []float64, page, gap float64) (out [][]int) {
+	var low []float64
+	for _, k := range order {
+		i := slices.IndexFunc(low, func(y float64) bool { return y+gap+high[k] <= page })
+		if i < 0 {
+			out, low = append(out, nil), append(low, -gap)
+			i = len(out) - 1
 		}
-		f.y += subtitle * leading
+		out[i], low[i] = append(out[i], k), low[i]+gap+high[k]
 	}
-	f.gap(1)
-	f.Put(sheet.Moved(x.Items, sheet.Pt{X: f.body.x + max(0, f.body.w-x.W)/2, Y: f.y}, 1)...)
-	f.y += x.H + 1
-	for _, l := range lines {
-		f.write(l, f.body.x+1.5, f.y+note, note, false)
-		f.y += note * leading
+	return out
+}
+
+// setDetail is a detail as it is set: its title above it, its notes below.
+type setDetail struct {
+	detail.Detail
+	title, notes []string
+	high         float64
+}
+
+// noteLeading is the distance of lines of notes over the size of their writing.
+const noteLeading = 1.3
+
+// detailGap is what is left free between details, mm.
+const detailGap = 5.0
+
+func (f *flow) setDetail(x detail.Detail) setDetail {
+	s := setDetail{Detail: x, title: sheet.WrapPrinted(x.Title, subtitle, f.body.w-40, true)}
+	for _, n := range x.Notes {
+		s.notes = append(s.notes, sheet.WrapPrinted(n, detail.NoteSize, f.body.w-3, false)...)
 	}
-	f.gap(6)
+	s.high = float64(len(s.title))*subtitle*leading + 1 + x.H + 1 + float64(len(s.notes))*detail.NoteSize*noteLeading
+	return s
+}
+
+// on draws it on a page from y down, and returns where the next may begin.
+func (s setDetail) on(l *leaf, y float64) float64 {
+	b := l.body
+	l.Put(sheet.Text{Text: s.Scale, At: sheet.Pt{X: b.x + b.w, Y: y + subtitle}, Size: body, Anchor: sheet.End, Ink: sheet.Black})
+	for _, t := range s.title {
+		l.write(t, b.x, y+subtitle, subtitle, true)
+		y += subtitle * leading
+	}
+	y++
+	l.Put(sheet.Moved(s.Items, sheet.Pt{X: b.x + max(0, b.w-s.W)/2, Y: y}, 1)...)
+	y += s.H + 1
+	for _, t := range s.notes {
+		l.write(t, b.x+1.5, y+detail.NoteSize, detail.NoteSize, false)
+		y += detail.NoteSize * noteLeading
+	}
+	return y + detailGap
 }

@@ -121,13 +121,7 @@ func length(p sheet.Pt) float64 { return math.Hypot(p.X, p.Y) }
 // inked is the box of a text in the letters that it is printed in; one without letters
 // that hang below the line, as figures are, takes up nothing there.
 func inked(t sheet.Text) [4]sheet.Pt {
-	b := t.Box()
-	if w := t.Width(); w > 0 {
-		off := b[1].Sub(b[0]).Times(1 - t.Printed()/w) // what it is shorter by
-		left := map[sheet.Anchor]float64{sheet.Middle: 0.5, sheet.End: 1}[t.Anchor]
-		b[0], b[3] = b[0].Add(off.Times(left)), b[3].Add(off.Times(left))
-		b[1], b[2] = b[1].Sub(off.Times(1-left)), b[2].Sub(off.Times(1-left))
-	}
+	b := t.PrintedBox()
 	if strings.ContainsAny(t.Text, "gjpqy(),;[]Q_@") {
 		return b
 	}

@@ -24,7 +24,7 @@ func Bar(inches bool, scale string) Figure {
 	}
 	items = append(items, sheet.Polyline{Name: "check bar", Points: []sheet.Pt{{X: 0, Y: 2.2}, {X: long, Y: 2.2}}, Pen: Thin})
 	text := fmt.Sprintf("Scale %s. This bar is %s long on paper: if it does not measure so, measure nothing on this print.", scale, name)
-	for i, l := range sheet.Wrap(text, Small, 150) {
+	for i, l := range sheet.Wrap(text, Small, 165) {
 		items = append(items, sheet.Text{Text: l, Size: Small, Ink: sheet.Black, At: sheet.Pt{X: 0, Y: 2.2 + 1 + Small + float64(i)*Small*leading}})
 	}
 	return figureOf(items)

@@ -108,4 +108,4 @@ func Caption(s string, size, width float64, bold bool) Figure {
 }
 
 // leading is the distance of lines of writing in font sizes.
-const leading = 1.3
+const leading = 1.24

@@ -40,6 +40,9 @@ const (
 	between  = 1.6 // of notes
 )
 
+// near is how many heights are tried for the column of notes at first.
+const near = 41
+
 // block is a note in the column.
 type block struct {
 	note
@@ -52,36 +55,53 @@ type block struct {
 func (k block) from(x float64) sheet.Pt { return sheet.Pt{X: x, Y: k.top + 0.62*Small} }
 
 // placeNotes puts the notes in a column right of the box. Of the heights that the
-// column may begin at, and two distances of notes, the one is taken at which leaders meet the least: each other
-// or writing.
+// column may begin at, and four distances of notes, the one is taken at which leaders
+// meet the least: each other or writing.
 func (c *Canvas) placeNotes(b box, words []sheet.Item, width float64) []sheet.Item {
 	if len(c.notes) == 0 {
 		return nil
 	}
-	x := b.x1 + column
-	var blocks []block
-	all := 0.0
+	var best []block
+	x, least := 0.0, math.Inf(1)
+	// Farther from the middle, and with a narrower column farther from the drawing, only
+	// where leaders still meet.
+	for _, in := range []float64{0, 7, 14} {
+		at := b.x1 + column + in
+		blocks, all := c.blocks(width - in)
+		mid := (b.y0+b.y1)/2 - all/2
+		for _, far := range []int{0, near, 2 * near} {
+			for _, gap := range []float64{between, 3 * between, 6 * between, between / 2} { // close together is better
+				for k := far; k < far+near; k++ { // the nearer to the middle, the better
+					off := float64((k+1)/2) * 3
+					if k%2 == 1 {
+						off = -off
+					}
+					ks := ordered(blocks, at, mid+off, gap)
+					if n := meeting(ks, at, words) + 0.02*math.Abs(off) + 0.1*math.Abs(gap-between); n < least-1e-9 {
+						best, x, least = ks, at, n
+					}
+				}
+			}
+			if meeting(best, x, words) < 1 {
+				return written(best, x)
+			}
+		}
+	}
+	return written(best, x)
+}
+
+// blocks are the notes broken to a width, and how high they stand on each other.
+func (c *Canvas) blocks(width float64) (out []block, all float64) {
 	for _, n := range c.notes {
 		k := block{note: n, lines: sheet.Wrap(n.text, Small, width)}
 		k.height = float64(len(k.lines)) * Small * leading
 		all += k.height + between
-		blocks = append(blocks, k)
+		out = append(out, k)
 	}
-	mid := (b.y0 + b.y1) / 2
-	var best []block
-	least := math.Inf(1)
-	for _, gap := range []float64{between, 3 * between} { // close together is better
-		for k := range 41 { // the nearer to the middle, the better
-			off := float64((k+1)/2) * 3
-			if k%2 == 1 {
-				off = -off
-			}
-			ks := ordered(blocks, x, mid-all/2+off, gap)
-			if n := meeting(ks, x, words) + 0.02*math.Abs(off) + 0.1*(gap-between); n < least-1e-9 {
-				best, least = ks, n
-			}
-		}
-	}
+	return out, all
+}
+
+func written(best []block, x float64) []sheet.Item {
 	var out []sheet.Item
 	for _, k := range best {
 		out = append(out, k.draw(x)...)

@@ -15,7 +15,7 @@ var (
 
 // Sizes of writing, mm of the font. None is under 2.5.
 const (
-	Small  = 2.6 // notes and dimensions
-	Middle = 3.0 // names in a drawing
-	Large  = 4.0 // what has to be found first
+	Small  = 3.2 // notes and dimensions: read at arm's length
+	Middle = 3.6 // names in a drawing
+	Large  = 4.2 // what has to be found first
 )

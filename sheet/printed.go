@@ -40,6 +40,9 @@ func (t Text) Printed() float64 {
 	return float64(float64(sum) * t.Size / 1000)
 }
 
+// PrintedBox is Box in those letters.
+func (t Text) PrintedBox() [4]Pt { return t.boxed(t.Printed()) }
+
 // WrapPrinted breaks s between words as Wrap does, by the letters that PDF and PNG are
 // set in.
 func WrapPrinted(s string, size, width float64, bold bool) []string {

@@ -54,8 +54,10 @@ const (
 
 // Box is the rectangle that t takes up, turned with it: lower left, lower
 // right, upper right, upper left as one reads it.
-func (t Text) Box() [4]Pt {
-	w := t.Width()
+func (t Text) Box() [4]Pt { return t.boxed(t.Width()) }
+
+// boxed is the rectangle of t where it is w long.
+func (t Text) boxed(w float64) [4]Pt {
 	x0 := map[Anchor]float64{Start: 0, Middle: -w / 2, End: -w}[t.Anchor]
 	up, down := -float64(ascent*t.Size), float64(descent*t.Size)
 	box := [4]Pt{{x0, down}, {x0 + w, down}, {x0 + w, up}, {x0, up}}
