@@ -9,15 +9,14 @@ import (
 // begin takes the piece that a run begins with from the pile; 0 for none: a board
 // is taken then.
 func (h *hand) begin(run Run) tape.Length {
-	best := -1
+	best, most := -1, tape.Length(-1)
 	for k, p := range h.pile {
 		o := p.long
-		end := run.From + o
-		if o > run.Len() || o < run.Len() && (run.To-end < h.m.Shortest || !h.free(end)) {
+		if o <= most || o > run.Len() {
 			continue
 		}
-		if best < 0 || o > h.pile[best].long {
-			best = k
+		if end := run.From + o; o == run.Len() || run.To-end >= h.m.Shortest && h.free(end) {
+			best, most = k, o
 		}
 	}
 	if best < 0 {
@@ -26,21 +25,21 @@ func (h *hand) begin(run Run) tape.Length {
 		}
 		return 0
 	}
-	o := h.pile[best].long
 	h.pile = slices.Delete(h.pile, best, best+1)
-	return o
+	return most
 }
 
 // next takes the board that is laid at x in a run that ends at to: one that keeps
 // its joint off those beside and leaves no sliver, or one that reaches the end.
 func (h *hand) next(x, to tape.Length) tape.Length {
+	h.passTo(x)
 	if h.layer == Careful {
 		return h.choose(x, to)
 	}
-	for {
-		for k, b := range h.boards {
-			if h.fits(x, to, b) {
-				return h.pick(k)
+	for tried := 0; ; { // what did not fit does not fit later either
+		for ; tried < len(h.boards); tried++ {
+			if h.fits(x, to, h.boards[tried]) {
+				return h.pick(tried)
 			}
 		}
 		if h.enough() {
@@ -76,13 +75,13 @@ func (h *hand) choose(x, to tape.Length) tape.Length {
 	for len(h.boards) < h.m.Hand {
 		h.take()
 	}
-	for {
-		for k, b := range h.boards {
+	for tried := 0; ; tried = len(h.boards) - 1 { // the one taken last
+		for k, b := range h.boards[tried:] {
 			if x+b < to && h.fits(x, to, b) {
-				return h.pick(k)
+				return h.pick(tried + k)
 			}
 		}
-		if k := h.last(x, to); k >= 0 {
+		if k := h.last(x, to, tried); k >= 0 {
 			return h.pick(k)
 		}
 		if h.enough() {
@@ -94,19 +93,20 @@ func (h *hand) choose(x, to tape.Length) tape.Length {
 
 func (h *hand) pick(k int) tape.Length {
 	b := h.boards[k]
-	h.boards = slices.Delete(h.boards, k, k+1)
+	h.boards = append(h.boards[:k], h.boards[k+1:]...)
 	return b
 }
 
-// last is the board in hand to end a run with, -1 for none.
-func (h *hand) last(x, to tape.Length) int {
+// last is the board in hand, of those from the so-manieth on, to end a run with; -1
+// for none.
+func (h *hand) last(x, to tape.Length, from int) int {
 	best, worth := -1, tape.Length(-1)
-	for k, b := range h.boards {
+	for k, b := range h.boards[from:] {
 		if x+b < to {
 			continue
 		}
 		if w := h.use(b - (to - x)); w > worth {
-			best, worth = k, w
+			best, worth = from+k, w
 		}
 	}
 	return best

@@ -22,7 +22,8 @@ type hand struct {
 	boards []tape.Length   // in hand, in the order they came
 	pile   []rest          // what a run may begin with
 	joints [][]tape.Length // of each run laid, rising
-	near   []tape.Length   // joints of the runs beside the one being laid
+	near   []tape.Length   // joints of the runs beside the one being laid, rising
+	past   int             // so many of near lie too far behind to matter
 	n      Need
 }
 
@@ -94,7 +95,7 @@ func (h *hand) lay(r *rand.Rand) Need {
 
 // lookBeside gathers the joints that this run's have to keep off.
 func (h *hand) lookBeside(run Run) {
-	h.near = h.near[:0]
+	h.near, h.past = h.near[:0], 0
 	for _, b := range run.Beside {
 		h.near = append(h.near, h.joints[b]...)
 	}
@@ -103,9 +104,16 @@ func (h *hand) lookBeside(run Run) {
 	}
 }
 
-// free tells whether a joint may fall at x.
+// passTo leaves out of the joints beside those that no joint from x on comes near to.
+func (h *hand) passTo(x tape.Length) {
+	for h.past < len(h.near) && h.near[h.past] <= x-h.m.Joint {
+		h.past++
+	}
+}
+
+// free tells whether a joint may fall at x, not before the place passed to last.
 func (h *hand) free(x tape.Length) bool {
-	for _, n := range h.near {
+	for _, n := range h.near[h.past:] {
 		if n >= x+h.m.Joint {
 			return true
 		}

@@ -51,6 +51,10 @@ type summary struct {
 	p   plan.Plan
 	say words.Lengths
 	n   Counts
+	// squares are the corners that the shape takes for square; asked is set once they
+	// were worked out, which takes long.
+	squares []string
+	asked   bool
 }
 
 func (s *summary) put(name, text string) {
@@ -124,8 +128,11 @@ func (s *summary) square(r floor.RoomOutline) string {
 
 // taken are the corners of a room that its shape takes for square.
 func (s *summary) taken(r floor.RoomOutline) string {
+	if !s.asked {
+		s.squares, s.asked = s.p.Survey.Report(s.p.Job.Readings).Squares, true
+	}
 	var out []string
-	for _, c := range s.p.Survey.Report(s.p.Job.Readings).Squares {
+	for _, c := range s.squares {
 		if slices.Contains(r.Names, c) {
 			out = append(out, c)
 		}

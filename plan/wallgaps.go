@@ -63,8 +63,32 @@ func (p Plan) rangeOf(e floor.Edge) (floor.Range, bool) {
 // outline is a piece on the floor plan, counter-clockwise, with the direction of
 // its rows.
 type outline struct {
-	at  []plane.XY
-	dir plane.XY
+	at, along []plane.XY // corners, and the direction from each to the next
+	dir       plane.XY
+	mid, half plane.XY // of the box round it
+}
+
+// slackMM is how much a box counts for more than it is, so that rounding decides
+// nothing.
+const slackMM = 1.0
+
+// outlineOf is a piece from its corners.
+func outlineOf(at []plane.XY, dir plane.XY) outline {
+	o := outline{at: at, dir: dir}
+	lo, hi := at[0], at[0]
+	for i, a := range at {
+		o.along = append(o.along, at[(i+1)%len(at)].Sub(a).Unit())
+		lo, hi = plane.XY{X: min(lo.X, a.X), Y: min(lo.Y, a.Y)}, plane.XY{X: max(hi.X, a.X), Y: max(hi.Y, a.Y)}
+	}
+	o.mid, o.half = lo.Add(hi).Times(0.5), hi.Sub(lo).Times(0.5)
+	return o
+}
+
+// span is how far an outline reaches in a direction from a place, at the most.
+func (o outline) span(from, dir plane.XY) (least, greatest float64) {
+	at := dir.Dot(o.mid.Sub(from))
+	by := math.Abs(dir.X)*o.half.X + math.Abs(dir.Y)*o.half.Y + slackMM
+	return at - by, at + by
 }
 
 // outlines are those of all pieces, nil where none are laid.
@@ -80,11 +104,13 @@ func (p Plan) outlines() []outline {
 	}
 	for _, x := range p.Lay.Pieces {
 		d := dirs[x.Run]
-		o := outline{dir: plane.XY(d)}
+		var at []plane.XY
 		for _, c := range x.Outline {
-			o.at = append(o.at, d.FromRow(c))
+			at = append(at, d.FromRow(c))
 		}
-		out = append(out, o)
+		if len(at) > 0 {
+			out = append(out, outlineOf(at, plane.XY(d)))
+		}
 	}
 	return out
 }
@@ -99,9 +125,15 @@ func gapAt(e floor.Edge, laid []outline) (least, greatest tape.Length, beside, o
 	low, high := math.Inf(1), math.Inf(-1)
 	far := max(e.Ends.Greatest, e.Sides.Greatest).Millimetres() + reachMM
 	for i, o := range laid {
+		if near, deep := o.span(e.From, in); near > far || deep < -reachMM {
+			continue
+		}
+		if from, to := o.span(e.From, u); to < 0 || from > long {
+			continue
+		}
 		for k, a := range o.at {
 			b := o.at[(k+1)%len(o.at)]
-			if a == b || b.Sub(a).Unit().Dot(u) < math.Sqrt2/2 {
+			if a == b || o.along[k].Dot(u) < math.Sqrt2/2 {
 				continue
 			}
 			a, b, some := within(a, b, e.From, u, long)
@@ -156,6 +188,9 @@ func before(laid []outline, i int, a, b plane.XY) bool {
 
 // holds tells whether a place lies in an outline.
 func (o outline) holds(p plane.XY) bool {
+	if math.Abs(p.X-o.mid.X) > o.half.X+slackMM || math.Abs(p.Y-o.mid.Y) > o.half.Y+slackMM {
+		return false
+	}
 	in := false
 	for i, a := range o.at {
 		b := o.at[(i+1)%len(o.at)]

@@ -154,8 +154,9 @@ type rowHere struct {
 // rowsHere are the rows of a field with runs in the room, from the lowest up.
 func (v view) rowsHere(f row.Field) []rowHere {
 	at := map[int]*rowHere{}
+	here := placeIn(f, v.outline)
 	for _, q := range f.Layout.Runs {
-		if !liesIn(f, q, v.outline) {
+		if !here.holds(q) {
 			continue
 		}
 		r := at[q.Row]

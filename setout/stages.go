@@ -36,8 +36,12 @@ func Stages(p plan.Plan) []Stage {
 		s := Stage{Room: r.Name}
 		in[r.Name] = map[int]int{}
 		for _, f := range p.AllFields() {
+			if f.Kind != lay.Field {
+				continue
+			}
+			here := placeIn(f, r)
 			for _, q := range f.Layout.Runs {
-				if f.Kind == lay.Field && liesIn(f, q, r) {
+				if here.holds(q) {
 					s.add(q)
 					in[r.Name][q.Order] = q.Row
 				}
@@ -87,20 +91,42 @@ func (s *Stage) leads(later []Stage, in map[string]map[int]int) {
 	s.Pauses = slices.Compact(s.Pauses)
 }
 
-// liesIn tells whether a run has boards in a room: a foot of it at least, or
-// half of it.
-func liesIn(f row.Field, q row.Run, r floor.RoomOutline) bool {
-	ring := make(plane.Ring, len(r.Corners))
+// place is a room turned into the frame of a field, with the box round it.
+type place struct {
+	ring   plane.Ring
+	lo, hi plane.Pt
+}
+
+func placeIn(f row.Field, r floor.RoomOutline) place {
+	p := place{ring: make(plane.Ring, len(r.Corners))}
 	for i, c := range r.Corners {
-		ring[i] = f.Layout.Dir.ToRow(c)
+		p.ring[i] = f.Layout.Dir.ToRow(c)
+	}
+	p.lo, p.hi = p.ring.Box()
+	return p
+}
+
+// holds tells whether a run of the field has boards in the room: a foot of it at
+// least, or half of it. It is asked for each run in each room, so what lies outside
+// the box is not looked at, and nothing once it is known.
+func (p place) holds(q row.Run) bool {
+	y := q.Low + (q.High-q.Low)/2
+	if y < p.lo.Y || y > p.hi.Y {
+		return false
 	}
 	var inside tape.Length
-	y := q.Low + (q.High-q.Low)/2
 	step := max(tape.Inch, q.Length()/200)
-	for x := q.Left.Reach + step/2; x < q.Right.Reach; x += step {
-		if ring.Where(plane.P(x, y)) > 0 {
-			inside += step
+	x := q.Left.Reach + step/2
+	if x < p.lo.X {
+		x += (p.lo.X - x) / step * step
+	}
+	for ; x < q.Right.Reach && x <= p.hi.X; x += step {
+		if p.ring.Where(plane.P(x, y)) <= 0 {
+			continue
+		}
+		if inside += step; inside >= tape.Foot || 2*inside >= q.Length() {
+			return true
 		}
 	}
-	return inside >= tape.Foot || 2*inside >= q.Length() && inside > 0
+	return false
 }
