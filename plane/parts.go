@@ -61,23 +61,25 @@ func (r Ring) Where(p Pt) int {
 	in := -1
 	for i, a := range r {
 		b := r[(i+1)%len(r)]
-		if onSegment(a, b, p) {
-			return 0
+		if p.Y < min(a.Y, b.Y) || p.Y > max(a.Y, b.Y) || p.X > max(a.X, b.X) {
+			continue // the side neither holds p nor lies to its right
 		}
-		if (a.Y > p.Y) == (b.Y > p.Y) {
+		crosses := (a.Y > p.Y) != (b.Y > p.Y)
+		if p.X < min(a.X, b.X) { // it lies to the right as a whole
+			if crosses {
+				in = -in
+			}
 			continue
 		}
-		if s := Side(a, b, p); (s > 0) == (b.Y > a.Y) {
+		side := Side(a, b, p)
+		if side == 0 {
+			return 0
+		}
+		if crosses && (side > 0) == (b.Y > a.Y) {
 			in = -in
 		}
 	}
 	return in
-}
-
-func onSegment(a, b, p Pt) bool {
-	return Side(a, b, p) == 0 &&
-		min(a.X, b.X) <= p.X && p.X <= max(a.X, b.X) &&
-		min(a.Y, b.Y) <= p.Y && p.Y <= max(a.Y, b.Y)
 }
 
 // Section is the stretches of Y that the region covers on the upright line at

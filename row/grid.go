@@ -79,7 +79,10 @@ func (g *grid) strip(parts []plane.Region, low, high tape.Length, rs []int, runs
 		cs = []cell{{low: low, high: high}}
 	}
 	for _, i := range rs {
-		k := max(0, holding(cs, runs[i]))
+		k := 0
+		if len(cs) > 1 {
+			k = max(0, holding(cs, runs[i]))
+		}
 		cs[k].runs, cs[k].long = append(cs[k].runs, i), max(cs[k].long, runs[i].Length())
 	}
 	for _, i := range rs { // a run that goes on behind a jamb takes in the part on its other side
@@ -119,6 +122,9 @@ func places(c cell, r Run) int {
 	}
 	lo, hi := r.Shape[0].Box()
 	from, to := max(lo.X, r.Left.Reach), min(hi.X, r.Right.Reach)
+	if a, b := c.part[0].Box(); b.X < from || to < a.X {
+		return 0
+	}
 	n := 0
 	for k := tape.Length(1); k < 24; k++ {
 		for j := tape.Length(1); j < 4; j++ {

@@ -22,14 +22,16 @@ const worthwhile = 8*tape.Inch - 16*tape.Tick
 // tongue edge and ahead of it; what does not is nailed by hand through the
 // tongue.
 func (l *Layout) zones(a floor.Aligned, lim limits.Limits) {
+	n := l.neighbours()
+	rooms := sections{g: a.Bare, at: map[tape.Length][]plane.Span{}}
 	for i := range l.Runs {
 		r := &l.Runs[i]
-		turns := append(l.besideTurns(*r), nailerTurns(a, *r, lim)...)
+		turns := append(l.besideTurns(n, *r), nailerTurns(a, *r, lim)...)
 		r.Nailing = stretches(*r, turns, func(x tape.Length) lay.Fasten {
-			switch behind, ahead := l.beside(*r, x); {
+			switch behind, ahead := l.beside(n, *r, x); {
 			case !behind || !ahead:
 				return lay.FaceNail
-			case !nailerFits(a, *r, x, lim):
+			case !nailerFits(rooms.of(x), *r, lim):
 				return lay.HandNail
 			}
 			return lay.Nailer
@@ -119,11 +121,41 @@ func longerBeside(ss []lay.Stretch, k int) int {
 	return k + 1
 }
 
+// neighbours are runs by the line that they have below them, and by that above,
+// in the order of laying.
+type neighbours struct{ byLow, byHigh map[tape.Length][]int }
+
+func (l *Layout) neighbours() neighbours {
+	n := neighbours{byLow: map[tape.Length][]int{}, byHigh: map[tape.Length][]int{}}
+	for i, r := range l.Runs {
+		n.byLow[r.Low], n.byHigh[r.High] = append(n.byLow[r.Low], i), append(n.byHigh[r.High], i)
+	}
+	return n
+}
+
+// sections are the upright sections of a region, each made once: most turns of a
+// run are turns of others too.
+type sections struct {
+	g  plane.Region
+	at map[tape.Length][]plane.Span
+}
+
+// of is the section just to the right of x.
+func (s sections) of(x tape.Length) []plane.Span {
+	out, ok := s.at[x]
+	if !ok {
+		out = s.g.Section(x, false)
+		s.at[x] = out
+	}
+	return out
+}
+
 // besideTurns are the ends of the rows behind and ahead of a run.
-func (l *Layout) besideTurns(r Run) []tape.Length {
+func (l *Layout) besideTurns(n neighbours, r Run) []tape.Length {
 	var out []tape.Length
-	for _, o := range l.Runs {
-		if o.High == r.Low || o.Low == r.High {
+	for _, is := range [2][]int{n.byHigh[r.Low], n.byLow[r.High]} {
+		for _, i := range is {
+			o := &l.Runs[i]
 			out = append(out, o.Left.Reach, o.Left.Need, o.Right.Need, o.Right.Reach)
 			for _, y := range []tape.Length{r.Low, r.High} {
 				for _, s := range append(onLine(o.Shape, y), onLine(r.Shape, y)...) {
@@ -138,15 +170,14 @@ func (l *Layout) besideTurns(r Run) []tape.Length {
 // beside tells whether at x a row surely lies behind the run, and ahead of it:
 // both come to the line between them there, and no wall stands in it. Where a row
 // may end in the play of its gap is not known yet: it is counted to where it must.
-func (l *Layout) beside(r Run, x tape.Length) (behind, ahead bool) {
-	low, high := comesTo(r, r.Low, x), comesTo(r, r.High, x)
-	for _, o := range l.Runs {
-		if x < o.Left.Need || x > o.Right.Need {
-			continue
-		}
-		behind = behind || low && o.High == r.Low && comesTo(o, r.Low, x)
-		ahead = ahead || high && o.Low == r.High && comesTo(o, r.High, x)
+func (l *Layout) beside(n neighbours, r Run, x tape.Length) (behind, ahead bool) {
+	lies := func(is []int, y tape.Length) bool {
+		return comesTo(&r, y, x) && slices.ContainsFunc(is, func(i int) bool {
+			o := &l.Runs[i]
+			return o.Left.Need <= x && x <= o.Right.Need && comesTo(o, y, x)
+		})
 	}
+	behind, ahead = lies(n.byHigh[r.Low], r.Low), lies(n.byLow[r.High], r.High)
 	if r.Ahead < 0 {
 		return ahead, behind
 	}
@@ -154,9 +185,18 @@ func (l *Layout) beside(r Run, x tape.Length) (behind, ahead bool) {
 }
 
 // comesTo tells whether a run lies at its line y at x.
-func comesTo(r Run, y, x tape.Length) bool {
-	return r.Left.Reach <= x && x <= r.Right.Reach &&
-		slices.ContainsFunc(onLine(r.Shape, y), func(s plane.Span) bool { return s.From <= x && x <= s.To })
+func comesTo(r *Run, y, x tape.Length) bool {
+	if x < r.Left.Reach || x > r.Right.Reach {
+		return false
+	}
+	for _, ring := range r.Shape {
+		for i, p := range ring {
+			if q := ring[(i+1)%len(ring)]; p.Y == y && q.Y == y && p.X != q.X && min(p.X, q.X) <= x && x <= max(p.X, q.X) {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // nailerTurns is where the room for the nailer can begin or end: at corners of
@@ -179,10 +219,10 @@ func nailerTurns(a floor.Aligned, r Run, lim limits.Limits) []tape.Length {
 	return out
 }
 
-// nailerFits tells whether a floor nailer has room at x: from the tongue edge
-// back to the wall behind, and on to the wall ahead.
-func nailerFits(a floor.Aligned, r Run, x tape.Length, lim limits.Limits) bool {
-	for _, s := range a.Bare.Section(x, false) {
+// nailerFits tells whether a floor nailer has room in a section of the floor: from
+// the tongue edge back to the wall behind, and on to the wall ahead.
+func nailerFits(section []plane.Span, r Run, lim limits.Limits) bool {
+	for _, s := range section {
 		if y := r.Front(); s.From < y && y < s.To {
 			behind, ahead := y-s.From, s.To-y
 			if r.Ahead < 0 {
