@@ -1,6 +1,8 @@
 package packet
 
 import (
+	"sync"
+
 	"strake/floor"
 	"strake/goods"
 	"strake/plan"
@@ -19,16 +21,13 @@ type In struct {
 	Purchases []plan.Purchase
 	Goods     goods.List
 	Calendar  schedule.Calendar
+	Workers   int // how many make its parts; the pages are the same for any number, 0 is one
 }
 
 // Sheets are the pages of the packet, in the order they are used.
 func Sheets(in In, paper Paper) []sheet.Sheet {
 	d := newDesk(in, paper)
-	for _, part := range parts {
-		if part.when(in) {
-			part.fill(d)
-		}
-	}
+	d.fill(in.Workers)
 	d.cover()
 	out := make([]sheet.Sheet, len(d.pages))
 	for i, l := range d.pages {
@@ -68,35 +67,64 @@ func newDesk(in In, size Paper) *desk {
 	return d
 }
 
-// part is a part of the packet.
+// part is a part of the packet. Several that need one another are filled in turn.
 type part struct {
 	when func(In) bool
-	fill func(*desk)
+	fill fills
 }
 
 // parts are all of them in the order they are used; the cover is made last, since it
 // names the pages of the others.
 var parts = []part{
-	{always, (*desk).measured},
-	{func(in In) bool { return len(in.Choices.Candidates) > 1 }, (*desk).choices},
-	{heightsRead, (*desk).under},
-	{laidOut, (*desk).floorPlan},
-	{laidOut, (*desk).lines},
-	{laidOut, (*desk).details},
-	{laidOut, (*desk).tongues},
-	{laidOut, (*desk).cards},
-	{laidOut, (*desk).batches},
-	{laidOut, (*desk).drift},
-	{laidOut, (*desk).storyStick},
-	{laidOut, (*desk).methods},
-	{always, (*desk).verdicts},
-	{logged, (*desk).log},
-	{func(in In) bool { return len(in.Purchases) > 0 || len(in.Goods.Lines) > 0 }, (*desk).buying},
-	{func(in In) bool { return len(in.Calendar.Steps) > 0 }, (*desk).days},
-	{always, (*desk).receiving},
-	{always, (*desk).record},
-	{always, (*desk).cautions},
-	{laidOut, (*desk).handover},
+	{always, fills{(*desk).measured}},
+	{func(in In) bool { return len(in.Choices.Candidates) > 1 }, fills{(*desk).choices}},
+	{heightsRead, fills{(*desk).under}},
+	{laidOut, fills{(*desk).floorPlan}},
+	{laidOut, fills{(*desk).lines}},
+	{laidOut, fills{(*desk).details}},
+	{laidOut, fills{(*desk).tongues}},
+	{laidOut, fills{(*desk).cards, (*desk).batches}}, // a batch goes with each sheet of cards
+	{laidOut, fills{(*desk).drift}},
+	{laidOut, fills{(*desk).storyStick}},
+	{laidOut, fills{(*desk).methods}},
+	{always, fills{(*desk).verdicts}},
+	{logged, fills{(*desk).log}},
+	{func(in In) bool { return len(in.Purchases) > 0 || len(in.Goods.Lines) > 0 }, fills{(*desk).buying}},
+	{func(in In) bool { return len(in.Calendar.Steps) > 0 }, fills{(*desk).days}},
+	{always, fills{(*desk).receiving}},
+	{always, fills{(*desk).record}},
+	{always, fills{(*desk).cautions}},
+	{laidOut, fills{(*desk).handover}},
+}
+
+type fills = []func(*desk)
+
+// fill makes all parts, so many at a time, each on a desk of its own.
+func (d *desk) fill(workers int) {
+	desks := make([]desk, len(parts))
+	next := make(chan int)
+	var all sync.WaitGroup
+	for range max(1, workers) {
+		all.Go(func() {
+			for i := range next {
+				own := *d
+				for _, fill := range parts[i].fill {
+					fill(&own)
+				}
+				desks[i] = own
+			}
+		})
+	}
+	for i, part := range parts {
+		if part.when(d.in) {
+			next <- i
+		}
+	}
+	close(next)
+	all.Wait()
+	for _, own := range desks {
+		d.pages = append(d.pages, own.pages...)
+	}
 }
 
 func always(In) bool { return true }

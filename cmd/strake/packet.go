@@ -5,7 +5,6 @@ import (
 	"fmt"
 	"io"
 	"runtime"
-	"sync"
 
 	"strake/finding"
 	"strake/job"
@@ -23,13 +22,24 @@ var packetWriter = writer{name: packetName}
 // noPacket is the paper of whoever wants none.
 const noPacket = "none"
 
+// choose compares the ways the rows could lie, beside the search for boards: the two
+// take the longest. Nothing comes where there is to be no packet.
+func (c *planCmd) choose(j job.Job) <-chan plan.Choices {
+	if c.Paper == noPacket {
+		return nil
+	}
+	out := make(chan plan.Choices, 1) // it waits for nobody
+	go func() { out <- plan.Choose(j) }()
+	return out
+}
+
 // packet is packet.pdf, where there is a layout to take to site.
-func (c *planCmd) packet(r rim, p plan.Plan) ([]file, error) {
+func (c *planCmd) packet(r rim, p plan.Plan, choices <-chan plan.Choices) ([]file, error) {
 	if c.Paper == noPacket || len(p.Lay.Runs) == 0 {
 		return nil, nil
 	}
 	var b bytes.Buffer
-	if err := writePacket(&b, r, p, paperOf(p.Job, c.Paper)); err != nil {
+	if err := writePacket(&b, r, p, choices, paperOf(p.Job, c.Paper)); err != nil {
 		return nil, fmt.Errorf("%s: %w", packetName, err)
 	}
 	return []file{{packetName, b.Bytes()}}, nil
@@ -49,15 +59,13 @@ func paperOf(j job.Job, asked string) packet.Paper {
 	return packet.A4
 }
 
-func writePacket(w io.Writer, r rim, p plan.Plan, size packet.Paper) error {
-	in := packet.In{Plan: p, Goods: p.Goods()}
+func writePacket(w io.Writer, r rim, p plan.Plan, choices <-chan plan.Choices, size packet.Paper) error {
+	in := packet.In{Plan: p, Goods: p.Goods(), Workers: runtime.GOMAXPROCS(0)}
 	if finding.Worst(p.Findings) != finding.Stop {
-		var beside sync.WaitGroup // the two take the longest
-		beside.Go(func() { in.Choices = plan.Choose(p.Job) })
 		b := bought{rows: p, full: p, boards: p.Purchases(r.ctx, packetEffort(p))}
 		b.rest()
 		in.Purchases, in.Goods, in.Calendar = b.boards, b.list, b.days
-		beside.Wait()
+		in.Choices = <-choices
 	}
 	return pdf.Write(w, p.Job.Name, packet.Sheets(in, size)...)
 }

@@ -2,6 +2,7 @@ package main
 
 import (
 	"bytes"
+	"cmp"
 	"fmt"
 	"io"
 	"maps"
@@ -9,6 +10,7 @@ import (
 	"path/filepath"
 	"slices"
 	"strings"
+	"sync"
 
 	"strake/drawing"
 	"strake/finding"
@@ -75,18 +77,15 @@ func (c *planCmd) Run(r rim) error {
 		j.Seed = c.Seed
 	}
 	told := r.progress()
+	choices := c.choose(j)
 	p := plan.MakeTold(r.ctx, j, rack.Polishing, told.racking())
-	told.end()
 	p.Findings = append(fs, p.Findings...)
-	files, err := papers(p)
+	told.at("writing the papers", 0, 0)
+	files, err := c.files(r, p, choices)
+	told.end()
 	if err != nil {
 		return err
 	}
-	pk, err := c.packet(r, p)
-	if err != nil {
-		return err
-	}
-	files = append(pk, files...)
 	out := c.Out
 	if out == "" {
 		out = folder(c.Job)
@@ -104,6 +103,17 @@ func (c *planCmd) Run(r rim) error {
 		return errFindings
 	}
 	return nil
+}
+
+// files are the papers of a plan with its packet first. They are made side by side.
+func (c *planCmd) files(r rim, p plan.Plan, choices <-chan plan.Choices) ([]file, error) {
+	var pk, files []file
+	var packetErr, err error
+	var beside sync.WaitGroup
+	beside.Go(func() { pk, packetErr = c.packet(r, p, choices) })
+	files, err = papers(p)
+	beside.Wait()
+	return append(pk, files...), cmp.Or(err, packetErr)
 }
 
 // alike is how many findings of one rule are told on the terminal; the rest
