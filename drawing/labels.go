@@ -6,21 +6,9 @@ import "strake/sheet"
 // gets it.
 type labels struct {
 	bounds box // of the part of the sheet the floor is drawn on
-	taken  []place
-	drawn  []place // walls, joints and other heavy lines: writing keeps off them, dimension lines may cross them
-	ruled  []place // dimension lines: writing keeps off them, other lines may cross them
-}
-
-// place is a convex outline that is taken, and the upright box round it, which tells at
-// once of most outlines that they do not meet.
-type place struct {
-	outline []sheet.Pt
-	lo, hi  sheet.Pt
-}
-
-func placeOf(o []sheet.Pt) place {
-	lo, hi := bounds(o)
-	return place{o, lo, hi}
+	taken  places
+	drawn  places // walls, joints and other heavy lines: writing keeps off them, dimension lines may cross them
+	ruled  places // dimension lines: writing keeps off them, other lines may cross them
 }
 
 // around a text nothing else stands nearer than this, mm.
@@ -42,12 +30,12 @@ func grown(t sheet.Text, d float64) []sheet.Pt {
 func (l *labels) take(t sheet.Text) { l.reserve(outline(t)) }
 
 // reserve keeps writing out of a convex outline.
-func (l *labels) reserve(o []sheet.Pt) { l.taken = append(l.taken, placeOf(o)) }
+func (l *labels) reserve(o []sheet.Pt) { l.taken.add(o) }
 
 // line keeps writing off a line: a wall, a joint, a line to snap.
 func (l *labels) line(a, b sheet.Pt, width float64) {
 	if length(b.Sub(a)) > 0 {
-		l.drawn = append(l.drawn, placeOf(strip(a, b, max(width/2, 0.1))))
+		l.drawn.add(strip(a, b, max(width/2, 0.1)))
 	}
 }
 
@@ -57,29 +45,16 @@ func (l *labels) free(o []sheet.Pt) bool {
 	if !l.bounds.holds(o) {
 		return false
 	}
-	return !overAny(l.taken, o) && !overAny(l.ruled, o) && !overAny(l.drawn, o)
-}
-
-func overAny(all []place, o []sheet.Pt) bool {
-	lo, hi := bounds(o)
-	for _, t := range all {
-		if t.hi.X <= lo.X || hi.X <= t.lo.X || t.hi.Y <= lo.Y || hi.Y <= t.lo.Y {
-			continue
-		}
-		if sheet.Overlap(t.outline, o) {
-			return true
-		}
-	}
-	return false
+	return !l.taken.over(o) && !l.ruled.over(o) && !l.drawn.over(o)
 }
 
 // freeLine tells whether a dimension line may run in the narrow outline o:
 // over no writing and along no other line.
 func (l *labels) freeLine(o []sheet.Pt) bool {
-	if !l.bounds.holds(o) || overAny(l.taken, o) {
+	if !l.bounds.holds(o) || l.taken.over(o) {
 		return false
 	}
-	for _, t := range l.ruled {
+	for _, t := range l.ruled.all {
 		if !crosswise(t.outline, o) && sheet.Overlap(t.outline, o) {
 			return false
 		}

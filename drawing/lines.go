@@ -117,12 +117,12 @@ func (d *draw) writeAlong(u sheet.Pt, turn float64, all ...beside) {
 
 // writeAll writes all of a line's texts in one size, or none of them.
 func (d *draw) writeAll(u sheet.Pt, turn, size float64, all []beside) bool {
-	before := len(d.labels.taken)
+	before := len(d.labels.taken.all)
 	var texts []sheet.Text
 	for _, x := range all {
 		t, ok := d.labels.first(x.inside(u, turn, size), d.offStays)
 		if !ok {
-			d.labels.taken = d.labels.taken[:before]
+			d.labels.taken.giveBack(before)
 			return false
 		}
 		texts = append(texts, t)

@@ -165,7 +165,7 @@ func (d *readings) bar(p, q sheet.Pt, mm float64) float64 {
 		return []sheet.Pt{foot.Sub(side), foot.Add(side), foot.Add(side).Add(tip), foot.Sub(side).Add(tip)}
 	}
 	for _, k := range parts {
-		if !overAny(d.labels.taken, strip(k)) {
+		if !d.labels.taken.over(strip(k)) {
 			best = k
 			break
 		}

@@ -146,7 +146,7 @@ func (d *draw) nextTo(t sheet.Text, row sheet.Pt) bool {
 		}
 	}
 	if far := edge - row.X; t.Bold && (far > 4 || far < -4) { // there it has a line
-		return !overAny(d.labels.taken, strip(row, sheet.Pt{X: edge, Y: row.Y}, 0.05))
+		return !d.labels.taken.over(strip(row, sheet.Pt{X: edge, Y: row.Y}, 0.05))
 	}
 	return true
 }

@@ -170,7 +170,7 @@ func (d *draw) dimensionAt(a, b sheet.Pt, off float64, long, gap string) bool {
 		return false
 	}
 	for _, e := range []sheet.Pt{p, q} {
-		if overAny(d.labels.taken, disc(e, strokeSize+0.2)) { // a stroke may stand on a wall in line with it
+		if d.labels.taken.over(disc(e, strokeSize+0.2)) { // a stroke may stand on a wall in line with it
 			return false
 		}
 	}
@@ -182,7 +182,7 @@ func (d *draw) dimensionAt(a, b sheet.Pt, off float64, long, gap string) bool {
 	for _, t := range words {
 		d.put(t)
 	}
-	d.labels.ruled = append(d.labels.ruled, placeOf(line))
+	d.labels.ruled.add(line)
 	d.dimensionLine(a, b, p, q, out)
 	return true
 }

@@ -222,7 +222,7 @@ func (h hander) held() []FormLine {
 	} else {
 		out = append(out, filled("Nailed with", ""))
 	}
-	g := h.p.GoodsFloor().Under
+	g := h.p.UnderBoards()
 	switch {
 	case g.Glued():
 		out = append(out, FormLine{What: "Glued besides", Says: "with beads of adhesive, which makes boards hard to take up. Maker and name of it:", Blanks: 1})

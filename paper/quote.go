@@ -127,7 +127,7 @@ func openingWords(p plan.Plan) []FormLine {
 	var out []FormLine
 	say := words.In(p.Job.Unit)
 	strip := map[string]string{}
-	for _, o := range p.GoodsFloor().Openings {
+	for _, o := range p.Stripped() {
 		strip[o.Name] = "a strip whose kind hangs on the height beyond, which is not told"
 		if o.Strip != "" {
 			strip[o.Name] = string(o.Strip)

@@ -42,14 +42,14 @@ func (p Plan) GoodsFloor() goods.Floor {
 	j := p.Job
 	return goods.Floor{
 		Unit: j.Unit, Style: tape.Paper(j.Unit), Base: j.Base, Shoe: j.Shoe, Kerf: j.Limits.Kerf.Value,
-		Stretches: p.stretches(), Casings: p.casings(), Openings: p.stripped(), Fixed: p.fixed(), Under: p.underBoards(),
+		Stretches: p.Stretches(), Casings: p.casings(), Openings: p.Stripped(), Fixed: p.fixed(), Under: p.UnderBoards(),
 		Out: p.tornOut(), Saws: p.sawn(), Site: p.asked(),
 	}
 }
 
-// stretches are the walls less openings, their casings and what stands against them,
+// Stretches are the walls less openings, their casings and what stands against them,
 // going round each ring of the floor; a bowed wall is one.
-func (p Plan) stretches() []goods.Stretch {
+func (p Plan) Stretches() []goods.Stretch {
 	var out []goods.Stretch
 	for _, r := range p.Floor.Rings {
 		out = append(out, p.round(r)...)
@@ -137,8 +137,8 @@ func turn(a, b floor.Edge) float64 {
 	return max(0, math.Round(-10*math.Atan2(u.Cross(v), u.Dot(v))*180/math.Pi)/10)
 }
 
-// stripped are the edges that take a strip or a nosing.
-func (p Plan) stripped() []goods.Opening {
+// Stripped are the edges that take a strip or a nosing.
+func (p Plan) Stripped() []goods.Opening {
 	strips := map[string]trim.Strip{}
 	if s, ok := p.HeightSheet(); ok {
 		for _, m := range s.Meetings {
@@ -169,8 +169,8 @@ func (p Plan) stripped() []goods.Opening {
 	return out
 }
 
-// underBoards is what lies between boards and subfloor, field by field.
-func (p Plan) underBoards() goods.UnderFloor {
+// UnderBoards is what lies between boards and subfloor, field by field.
+func (p Plan) UnderBoards() goods.UnderFloor {
 	s := p.Job.Site
 	u := goods.UnderFloor{Sheet: s.Sheet.Kind, Slab: onSlab(p.Job), Glue: s.Glue, Both: s.GlueOver == site.Yes}
 	for _, b := range p.Job.Boards.Each() {

@@ -85,7 +85,7 @@ func outlineOf(at []plane.XY, dir plane.XY) outline {
 }
 
 // span is how far an outline reaches in a direction from a place, at the most.
-func (o outline) span(from, dir plane.XY) (least, greatest float64) {
+func (o *outline) span(from, dir plane.XY) (least, greatest float64) {
 	at := dir.Dot(o.mid.Sub(from))
 	by := math.Abs(dir.X)*o.half.X + math.Abs(dir.Y)*o.half.Y + slackMM
 	return at - by, at + by
@@ -124,7 +124,8 @@ func gapAt(e floor.Edge, laid []outline) (least, greatest tape.Length, beside, o
 	long, in := e.To.Sub(e.From).Len(), u.Left()
 	low, high := math.Inf(1), math.Inf(-1)
 	far := max(e.Ends.Greatest, e.Sides.Greatest).Millimetres() + reachMM
-	for i, o := range laid {
+	for i := range laid {
+		o := &laid[i]
 		if near, deep := o.span(e.From, in); near > far || deep < -reachMM {
 			continue
 		}
@@ -178,8 +179,8 @@ func within(a, b, from, u plane.XY, long float64) (plane.XY, plane.XY, bool) {
 // before tells whether another piece lies just outside the side a to b of piece i.
 func before(laid []outline, i int, a, b plane.XY) bool {
 	mid := a.Add(b).Times(0.5).Sub(b.Sub(a).Unit().Left().Times(2)) // 2 mm outside
-	for k, o := range laid {
-		if k != i && o.holds(mid) {
+	for k := range laid {
+		if k != i && laid[k].holds(mid) {
 			return true
 		}
 	}
@@ -187,7 +188,7 @@ func before(laid []outline, i int, a, b plane.XY) bool {
 }
 
 // holds tells whether a place lies in an outline.
-func (o outline) holds(p plane.XY) bool {
+func (o *outline) holds(p plane.XY) bool {
 	if math.Abs(p.X-o.mid.X) > o.half.X+slackMM || math.Abs(p.Y-o.mid.Y) > o.half.Y+slackMM {
 		return false
 	}

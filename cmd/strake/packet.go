@@ -60,8 +60,10 @@ func paperOf(j job.Job, asked string) packet.Paper {
 }
 
 func writePacket(w io.Writer, r rim, p plan.Plan, choices <-chan plan.Choices, size packet.Paper) error {
-	in := packet.In{Plan: p, Goods: p.Goods(), Workers: runtime.GOMAXPROCS(0)}
-	if finding.Worst(p.Findings) != finding.Stop {
+	in := packet.In{Plan: p, Workers: runtime.GOMAXPROCS(0)}
+	if finding.Worst(p.Findings) == finding.Stop {
+		in.Goods = p.Goods()
+	} else {
 		b := bought{rows: p, full: p, boards: p.Purchases(r.ctx, packetEffort(p))}
 		b.rest()
 		in.Purchases, in.Goods, in.Calendar = b.boards, b.list, b.days

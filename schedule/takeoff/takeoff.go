@@ -71,7 +71,7 @@ func rooms(p plan.Plan) []string {
 // what stands against them.
 func walls(p plan.Plan) float64 {
 	var sum tape.Length
-	for _, s := range p.GoodsFloor().Stretches {
+	for _, s := range p.Stretches() {
 		sum += s.Length
 	}
 	return float64(sum) / float64(tape.Foot)
@@ -83,7 +83,7 @@ func openings(w *schedule.Work, p plan.Plan) {
 			w.Jambs = append(w.Jambs, d.Name)
 		}
 	}
-	for _, o := range p.GoodsFloor().Openings {
+	for _, o := range p.Stripped() {
 		w.Openings = append(w.Openings, o.Name)
 	}
 }
