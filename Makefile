@@ -24,8 +24,8 @@ fuzz: ## every parser, FUZZTIME each
 		done; \
 	done
 
-bench: ## time of a whole plan: each example and the bench room
-	go test -run '^$$' -bench "BenchmarkPlan|BenchmarkRack" ./plan ./rack
+bench: ## time of a whole plan: each example and the bench room; and of the packet beside it
+	go test -run '^$$' -bench "BenchmarkPlan|BenchmarkRack|BenchmarkPacket" ./plan ./rack ./cmd/strake
 
 bench-rack: ## what racking is worth on the bench room, against its targets: docs/racking.md
 	go run ./bench rack -out docs/racking.md
