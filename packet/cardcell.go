@@ -163,6 +163,7 @@ func (d *desk) pieceNote(r paper.Row, p paper.Piece, alike shared) string {
 			parts = append(parts, strings.TrimSuffix(s, ", measured in place")) // its brackets say so
 		}
 	}
+	parts = append(parts, paper.Splined(p, d.saw)...)
 	switch p.Lay.How {
 	case lay.Dropped:
 		parts = append(parts, "dropped in: lower groove lip off, glue, face-nail")

@@ -22,6 +22,9 @@ func (c *carder) headLines(r paper.Row) []string {
 	parts = append(parts, r.Fasten)
 	if r.Turned {
 		parts = append(parts, "laid backwards, boards turned end for end, tongues down the drawing")
+		if c.d.ontoSpline(r) {
+			parts = append(parts, "its groove goes onto the spline glued into the row before")
+		}
 	}
 	if s := words.FieldText(c.d.in.Plan, r.Field); s != "" && len(c.d.in.Plan.Fields) > 1 {
 		parts = append(parts, s)
@@ -40,6 +43,23 @@ func (c *carder) headLines(r paper.Row) []string {
 		w -= boxWide + 2
 	}
 	return sheet.Wrap(capital(strings.Join(parts, "; "))+".", cardNote, w)
+}
+
+// ontoSpline tells whether a row is the first of those that are laid backwards: it takes
+// the spline.
+func (d *desk) ontoSpline(r paper.Row) bool {
+	zone, first := -1, 0
+	for _, x := range d.in.Plan.Lay.Runs {
+		if x.Order == r.Order {
+			zone = x.Zone
+		}
+	}
+	for _, x := range d.in.Plan.Lay.Runs {
+		if x.Zone == zone && (first == 0 || x.Order < first) {
+			first = x.Order
+		}
+	}
+	return first == r.Order
 }
 
 // endTexts are what stands at the arrows of a row's ends; a long name is made smaller.

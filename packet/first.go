@@ -6,6 +6,7 @@ import (
 
 	"strake/lay"
 	"strake/paper"
+	"strake/saw"
 )
 
 // first is what of a piece is measured before it is cut. Its planned figure stands in
@@ -32,7 +33,16 @@ func (f first) boxes() []string {
 // that is there already and a board cannot be had longer, its rip where it closes a
 // floor or starts one, its notches always.
 func (d *desk) first(r paper.Row, p paper.Piece) first {
-	return first{length: d.lengthFirst(r, p), rip: p.Cuts.Rip.Done, notch: len(p.Cuts.Notches) > 0}
+	return first{length: d.lengthFirst(r, p), rip: p.Cuts.Rip.Done, notch: d.notched(p)}
+}
+
+// notched tells whether a piece has a notch to be measured: one that can be, and is not
+// the mitre of an end at a wall.
+func (d *desk) notched(p paper.Piece) bool {
+	lo, hi := p.Lay.Outline.Box()
+	return slices.ContainsFunc(p.Cuts.Notches, func(n saw.Notch) bool {
+		return n.Sawn(d.in.Plan.Job.Unit) && !n.Mitres(hi.Y-lo.Y)
+	})
 }
 
 // lengthFirst tells whether a piece is cut to length only when its neighbours lie: it
@@ -90,7 +100,7 @@ func (d *desk) work(r paper.Row, p paper.Piece) []string {
 		switch {
 		case rip && f.rip && d.starter(r):
 			out[i] = "(" + s + ")" // the head of the row says when
-		case rip && f.rip, strings.HasPrefix(s, "notch") && f.notch:
+		case rip && f.rip, paper.IsNotch(s) && f.notch:
 			out[i] = "MEASURE FIRST (" + s + ")"
 		}
 	}

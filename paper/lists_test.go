@@ -81,7 +81,7 @@ func TestRowsTellWhereBoardsGo(t *testing.T) {
 		t.Errorf("row 2 piece 1: from %q, rest %q", later.From, later.Rest)
 	}
 	if r := rows[1]; r.Length != 70*in || r.Left.At != 0 || r.Right.At != 70*in || r.Kind != "full width" || rows[0].Fasten != "face-nailed" ||
-		r.Fasten != `hand-nailed to 20", nailer to 50", face-nailed to the right end` {
+		r.Fasten != `hand-nailed to 20" from its left end, nailer to 50", face-nailed to the right end` {
 		t.Errorf("row 2: %+v", r)
 	}
 }

@@ -27,24 +27,65 @@ func ends(p Piece) string { return string(p.Lay.Left) + " | " + string(p.Lay.Rig
 func notches(p Piece, say words.Lengths) []string {
 	var out []string
 	for _, n := range p.Cuts.Notches {
-		if say.Nil(n.Along) || say.Nil(n.Across) {
-			continue
+		if !say.Nil(n.Along) && !say.Nil(n.Across) {
+			out = append(out, notch(p, n, say))
 		}
-		s := fmt.Sprintf("notch %s along by %s across, %s, %s", say.Of(n.Along), say.Rip(n.Across),
-			off(say.Of(n.FromEnd), n.FromEnd, n.End), off(say.Rip(n.FromEdge), n.FromEdge, n.Edge))
-		if n.Slanted {
-			s += ", slanted"
-		}
-		out = append(out, s)
 	}
 	return out
 }
 
-func off(figure string, d tape.Length, side saw.Side) string {
-	if d == 0 {
+// Of a notch: how many times as long as deep it is where it is called an edge cut back,
+// and a corner where it is called a taper.
+const shallow, tapers = 6, 2
+
+func notch(p Piece, n saw.Notch, say words.Lengths) string {
+	end, edge := off(n.FromEnd, n.End, say.Of), off(n.FromEdge, n.Edge, say.Rip)
+	at := n.FromEnd == 0 && n.FromEdge == 0
+	switch {
+	case n.Corner && at && n.Along > tapers*n.Across:
+		return fmt.Sprintf("%s: %s at the %s, to nothing at %s from there", cutBack+string(n.Edge), say.Rip(n.Across), n.End, say.Of(n.Along))
+	case n.Corner && at:
+		return cornerOff(p, n, say)
+	case !n.Slanted && n.FromEdge == 0 && n.Along > shallow*n.Across:
+		return fmt.Sprintf("%s by %s over %s, %s", cutBack+string(n.Edge), say.Rip(n.Across), say.Of(n.Along), end)
+	}
+	s := fmt.Sprintf("%s%s along by %s across, %s, %s", notched, say.Of(n.Along), say.Rip(n.Across), end, edge)
+	if n.Slanted {
+		s += ", slanted"
+	}
+	return s
+}
+
+// What a notch begins with in words.
+const (
+	notched = "notch "
+	cutBack = "cut back the "
+	corner  = "saw the corner off "
+)
+
+// IsNotch tells whether a part of Work or CutWords is of a notch, whatever its form.
+func IsNotch(s string) bool {
+	return strings.HasPrefix(s, notched) || strings.HasPrefix(s, cutBack) || strings.HasPrefix(s, corner)
+}
+
+// off is how far from an end or an edge; what prints as 0 is at it.
+func off(d tape.Length, side saw.Side, say func(tape.Length) string) string {
+	if say(d) == say(0) {
 		return "at the " + string(side)
 	}
-	return figure + " from the " + string(side)
+	return say(d) + " from the " + string(side)
+}
+
+// cornerOff describes a corner that one slanted cut takes off: by its two sides, and the
+// width that is left square beside it.
+func cornerOff(p Piece, n saw.Notch, say words.Lengths) string {
+	lo, hi := p.Lay.Outline.Box()
+	deg := math.Atan2(float64(n.Along), float64(n.Across)) * 180 / math.Pi
+	s := fmt.Sprintf(corner+"at the %s: %s along the %s by %s across (%.1f degrees off square)", n.End, say.Of(n.Along), n.Edge, say.Rip(n.Across), deg)
+	if left := hi.Y - lo.Y - n.Across; !say.Nil(left) {
+		s += ", " + say.Rip(left) + " of the end stays square"
+	}
+	return s
 }
 
 // mitre describes a slanted end: which side is the longer, by how much, and

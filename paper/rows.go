@@ -23,11 +23,11 @@ type Row struct {
 	WidthRight  tape.Length
 	Kind        string      // "full width", "rip", "taper", "ripped in part"
 	Face        tape.Length // of its boards, where the job has several face widths; else 0
-	Fasten      string
-	Field       int    // which field of the floor it lies in
-	Turned      bool   // laid backwards from a spline
-	Closes      string // how it closes where board lengths may be off; empty: they are exact
-	Unfilled    bool   // no boards left
+	Fasten      string      // how, and to where from its left end
+	Field       int         // which field of the floor it lies in
+	Turned      bool        // laid backwards from a spline
+	Closes      string      // how it closes where board lengths may be off; empty: they are exact
+	Unfilled    bool        // no boards left
 	Pieces      []Piece
 }
 
@@ -99,7 +99,7 @@ func (l *lister) in(field int) {
 func (l *lister) row(r lay.Run) Row {
 	l.in(l.p.FieldOf(r.Zone))
 	lo, hi := r.Outline.Box()
-	out := Row{Field: l.p.FieldOf(r.Zone), Name: words.Row(r), Order: r.Order, Length: hi.X - lo.X, Fasten: l.nailing(r.Nailing), Unfilled: r.Unfilled, Turned: words.Turned(l.p, r)}
+	out := Row{Field: l.p.FieldOf(r.Zone), Name: words.Row(r), Order: r.Order, Length: hi.X - lo.X, Fasten: l.nailing(r.Nailing, lo.X), Unfilled: r.Unfilled, Turned: words.Turned(l.p, r)}
 	out.Left, out.Right = l.end(lo.X, r, r.LeftEnd), l.end(hi.X, r, r.RightEnd)
 	for i := range r.Pieces {
 		out.Pieces = append(out.Pieces, l.piece(r, i))
@@ -109,16 +109,22 @@ func (l *lister) row(r lay.Run) Row {
 	return out
 }
 
-// nailing is how the row is fastened, and to where, in the places of the row.
-func (l *lister) nailing(ss []lay.Stretch) string {
+// nailing is how the row is fastened, and to where, from its own left end.
+func (l *lister) nailing(ss []lay.Stretch, left tape.Length) string {
 	var out []string
 	for i, s := range ss {
 		to := ""
 		switch {
 		case i+1 < len(ss):
-			to = " to " + l.say.Of(s.Along.To-l.zero)
-		case i > 0:
+			to = " to " + l.say.Of(s.Along.To-left)
+			if len(out) == 0 {
+				to += " from its left end"
+			}
+		case len(out) > 0:
 			to = " to the right end"
+		}
+		if i+1 < len(ss) && l.say.Of(s.Along.To-left) == l.say.Of(0) {
+			continue // a hair at the left end
 		}
 		out = append(out, words.Fasten(s.By)+to)
 	}

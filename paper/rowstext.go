@@ -112,16 +112,27 @@ func ofFace(face tape.Length, say words.Lengths) string {
 	return ", " + say.Rip(face) + " board"
 }
 
+// Splined are the stretches of a piece's groove that a spline is glued into.
+func Splined(p Piece, say words.Lengths) []string {
+	var out []string
+	lo, hi := p.Lay.Outline.Box()
+	for _, s := range p.Lay.Slip {
+		if say.Of(s.From-lo.X) == say.Of(0) && say.Of(s.To-lo.X) == say.Of(hi.X-lo.X) {
+			out = append(out, "glue a spline into its groove, all along")
+			continue
+		}
+		out = append(out, fmt.Sprintf("glue a spline into its groove from %s to %s from the left", say.Of(s.From-lo.X), say.Of(s.To-lo.X)))
+	}
+	return out
+}
+
 func pieceText(b *strings.Builder, p Piece, say words.Lengths) {
 	first := fmt.Sprintf("    [ ] %-2d board %-4s %-11s ", p.No, p.Board, say.Of(p.Cuts.Long()))
 	parts := Work(p, say)
 	if say.Of(p.Cuts.Short()) != say.Of(p.Cuts.Long()) {
 		parts = append([]string{"short side " + say.Of(p.Cuts.Short())}, parts...)
 	}
-	lo, _ := p.Lay.Outline.Box()
-	for _, s := range p.Lay.Slip {
-		parts = append(parts, fmt.Sprintf("glue a spline into its groove from %s to %s from the left", say.Of(s.From-lo.X), say.Of(s.To-lo.X)))
-	}
+	parts = append(parts, Splined(p, say)...)
 	if p.From != "board "+p.Board {
 		parts = append(parts, p.From)
 	}

@@ -42,7 +42,11 @@ func (p Plan) sawn() goods.Saws {
 				s.Steepest = max(s.Steepest, math.Atan2(float64(e.slant.Abs()), float64(hi.Y-lo.Y))*180/math.Pi)
 			}
 		}
-		s.Notches += len(c.Notches)
+		for _, n := range c.Notches {
+			if n.Sawn(p.Job.Unit) {
+				s.Notches++
+			}
+		}
 		if !c.Rip.Done {
 			continue
 		}

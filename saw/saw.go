@@ -61,6 +61,25 @@ type Notch struct {
 	Edge          Side        // the edge it opens to, else the nearer one
 	FromEdge      tape.Length
 	Slanted       bool // a side of it runs neither along nor across
+	Corner        bool // one slanted cut takes a corner off: Along and Across are its two sides
+}
+
+// Least is what a figure of a cut in a job of unit u must come to, or it prints as 0:
+// half of 1/32 in or of 0.5 mm, the steps that rips are printed to.
+func Least(u tape.Unit) tape.Length {
+	if u.Imperial() {
+		return tape.Inch / 64
+	}
+	return tape.Millimetre / 4
+}
+
+// Sawn tells whether a notch can be measured.
+func (n Notch) Sawn(u tape.Unit) bool { return n.Along >= Least(u) && n.Across >= Least(u) }
+
+// Mitres tells whether a corner off is the mitre of an end that keeps a bit of it square,
+// of a piece so wide: half of the end or more, to some 60 degrees off square.
+func (n Notch) Mitres(width tape.Length) bool {
+	return n.Corner && n.FromEnd == 0 && n.FromEdge == 0 && 2*n.Across >= width && n.Along <= 2*n.Across
 }
 
 // Of reads the cuts of p. Ring outlines run counter-clockwise.

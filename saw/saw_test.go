@@ -49,21 +49,25 @@ func TestOf(t *testing.T) {
 		{"mitred and tapered", piece(lay.Groove, lay.Ripped, [2]tape.Length{0, 0}, [2]tape.Length{320, 0}, [2]tape.Length{312, 20}, [2]tape.Length{0, 32}),
 			Cuts{Behind: 40 * in, Ahead: 39 * in, Right: -in, Rip: Rip{Done: true, Left: 4 * in, Right: 5 * in / 2, Keeps: lay.Groove}}},
 		{"a corner notch of 10 by 2 in, right, ahead", piece(lay.Groove, lay.Tongue, [2]tape.Length{0, 0}, [2]tape.Length{320, 0}, [2]tape.Length{320, 24}, [2]tape.Length{240, 24}, [2]tape.Length{240, 40}, [2]tape.Length{0, 40}),
-			with(square(40*in), func(c *Cuts) { c.Notches = []Notch{{10 * in, 2 * in, RightEnd, 0, AheadEdge, 0, false}} })},
+			with(square(40*in), func(c *Cuts) { c.Notches = []Notch{{10 * in, 2 * in, RightEnd, 0, AheadEdge, 0, false, false}} })},
 		{"a notch of 6 by 1 in behind, 4 in from the left", piece(lay.Groove, lay.Tongue, [2]tape.Length{0, 0}, [2]tape.Length{32, 0}, [2]tape.Length{32, 8}, [2]tape.Length{80, 8}, [2]tape.Length{80, 0}, [2]tape.Length{320, 0}, [2]tape.Length{320, 40}, [2]tape.Length{0, 40}),
-			with(square(40*in), func(c *Cuts) { c.Notches = []Notch{{6 * in, in, LeftEnd, 4 * in, BehindEdge, 0, false}} })},
+			with(square(40*in), func(c *Cuts) { c.Notches = []Notch{{6 * in, in, LeftEnd, 4 * in, BehindEdge, 0, false, false}} })},
 		{"half of a column's hole in the right end", piece(lay.Groove, lay.Tongue, [2]tape.Length{0, 0}, [2]tape.Length{320, 0}, [2]tape.Length{320, 8}, [2]tape.Length{296, 8}, [2]tape.Length{296, 28}, [2]tape.Length{320, 28}, [2]tape.Length{320, 40}, [2]tape.Length{0, 40}),
 			with(square(40*in), func(c *Cuts) {
-				c.Notches = []Notch{{3 * in, 5 * in / 2, RightEnd, 0, BehindEdge, in, false}}
+				c.Notches = []Notch{{3 * in, 5 * in / 2, RightEnd, 0, BehindEdge, in, false, false}}
 			})},
 		{"an end in a step, left, 3 by 2 in missing behind", piece(lay.Groove, lay.Tongue, [2]tape.Length{24, 0}, [2]tape.Length{320, 0}, [2]tape.Length{320, 40}, [2]tape.Length{0, 40}, [2]tape.Length{0, 16}, [2]tape.Length{24, 16}),
-			with(square(40*in), func(c *Cuts) { c.Notches = []Notch{{3 * in, 2 * in, LeftEnd, 0, BehindEdge, 0, false}} })},
+			with(square(40*in), func(c *Cuts) { c.Notches = []Notch{{3 * in, 2 * in, LeftEnd, 0, BehindEdge, 0, false, false}} })},
 		{"an end in a step over slanted cuts, left, missing behind", piece(lay.Groove, lay.Tongue, [2]tape.Length{25, 0}, [2]tape.Length{320, 0}, [2]tape.Length{320, 40}, [2]tape.Length{0, 40}, [2]tape.Length{1, 16}, [2]tape.Length{24, 16}),
-			Cuts{Behind: 40*in - 5*in/24, Ahead: 40 * in, Left: -5 * in / 24, Notches: []Notch{{3 * in, 2 * in, LeftEnd, in / 8, BehindEdge, 0, true}}}},
+			Cuts{Behind: 40*in - 5*in/24, Ahead: 40 * in, Left: -5 * in / 24, Notches: []Notch{{3 * in, 2 * in, LeftEnd, in / 8, BehindEdge, 0, true, false}}}},
 		{"an end in a step over slanted cuts, right, missing ahead", piece(lay.Groove, lay.Tongue, [2]tape.Length{0, 0}, [2]tape.Length{320, 0}, [2]tape.Length{319, 24}, [2]tape.Length{296, 24}, [2]tape.Length{295, 40}, [2]tape.Length{0, 40}),
-			Cuts{Behind: 40 * in, Ahead: 40*in - 5*in/24, Right: -5 * in / 24, Notches: []Notch{{3 * in, 2 * in, RightEnd, in / 8, AheadEdge, 0, true}}}},
+			Cuts{Behind: 40 * in, Ahead: 40*in - 5*in/24, Right: -5 * in / 24, Notches: []Notch{{3 * in, 2 * in, RightEnd, in / 8, AheadEdge, 0, true, false}}}},
+		{"an end that points, left: no board is longer than its point", piece(lay.Groove, lay.Tongue, [2]tape.Length{8, 0}, [2]tape.Length{320, 0}, [2]tape.Length{320, 40}, [2]tape.Length{2, 40}, [2]tape.Length{30, 12}, [2]tape.Length{0, 8}),
+			with(square(40*in), func(c *Cuts) {
+				c.Notches = []Notch{{15 * in / 4, 4 * in, LeftEnd, 0, AheadEdge, 0, true, false}, {in, in, LeftEnd, 0, BehindEdge, 0, true, true}}
+			})},
 		{"a slanted corner", piece(lay.Groove, lay.Tongue, [2]tape.Length{0, 0}, [2]tape.Length{320, 0}, [2]tape.Length{320, 40}, [2]tape.Length{160, 40}, [2]tape.Length{0, 32}),
-			with(square(40*in), func(c *Cuts) { c.Notches = []Notch{{20 * in, in, LeftEnd, 0, AheadEdge, 0, true}} })},
+			with(square(40*in), func(c *Cuts) { c.Notches = []Notch{{20 * in, in, LeftEnd, 0, AheadEdge, 0, true, true}} })},
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {

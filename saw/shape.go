@@ -88,6 +88,7 @@ func (s *shape) notch(c pocket) {
 	for i := 0; i+1 < len(c); i++ {
 		n.Slanted = n.Slanted || c[i].X != c[i+1].X && c[i].Y != c[i+1].Y
 	}
+	n.Corner = n.Slanted && len(c) == 2
 	s.notches = append(s.notches, n)
 }
 

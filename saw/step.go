@@ -42,6 +42,10 @@ func (s *shape) step(c pocket, i int, rightEnd bool) {
 	at := func(y tape.Length) tape.Length {
 		return a.X + tape.Length(math.Round(float64(y-a.Y)/float64(b.Y-a.Y)*float64(b.X-a.X)))
 	}
+	if past(at(s.lo.Y), s.lo.X, s.hi.X) || past(at(s.hi.Y), s.lo.X, s.hi.X) {
+		s.notch(c) // an end that points: square where it is longest, all of it sawn off that
+		return
+	}
 	if rightEnd {
 		s.rightBehind, s.rightAhead = at(s.lo.Y), at(s.hi.Y)
 	} else {
@@ -52,4 +56,11 @@ func (s *shape) step(c pocket, i int, rightEnd bool) {
 			s.notch(part)
 		}
 	}
+}
+
+// past tells whether a place lies off the piece by more than a saw kerf: a board that long
+// is not there.
+func past(x, lo, hi tape.Length) bool {
+	const kerf = 3 * tape.Millimetre
+	return x < lo-kerf || x > hi+kerf
 }
