@@ -1,18 +1,16 @@
 package packet
 
-import (
-	"testing"
-
-	"strake/row"
-)
+import "testing"
 
 // A row in parts is called by their names, as on its cards; a whole one by its number.
 func TestRowsInParts(t *testing.T) {
-	fl := row.Field{}
-	fl.Layout.Runs = []row.Run{{Row: 26}, {Row: 27, Part: 2}, {Row: 27, Part: 1}, {Row: 27, Part: 2}}
-	for no, want := range map[int]string{26: "26", 27: "27a, 27b", 28: "28"} {
-		if got := namesOf(fl, no); got != want {
-			t.Errorf("row %d: %q, want %q", no, got, want)
+	for _, c := range []struct {
+		row   int
+		parts []int
+		want  string
+	}{{26, []int{0}, "26"}, {27, []int{1, 2}, "27a, 27b"}, {27, []int{2, 2}, "27b"}} {
+		if got := partsOf(c.row, c.parts); got != c.want {
+			t.Errorf("row %d %v: %q, want %q", c.row, c.parts, got, c.want)
 		}
 	}
 }

@@ -3,7 +3,6 @@ package packet
 import (
 	"fmt"
 
-	"strake/lay"
 	"strake/row"
 	"strake/setout"
 	"strake/sheet"
@@ -24,13 +23,10 @@ const checkBar = 100.0
 
 // storyStick is row lines at full size, as strips to cut out.
 func (d *desk) storyStick() {
-	for _, fl := range d.in.Plan.AllFields() {
-		ticks := setout.Stick(fl)
-		from, ok := setout.StickFrom(fl)
-		if fl.Kind != lay.Field || !ok || len(ticks) < 2 {
-			continue
+	for _, s := range setout.Sticks(d.in.Plan) {
+		if len(s.Ticks) > 1 {
+			d.stickOf(s.Field, s.Ticks, s.From)
 		}
-		d.stickOf(fl, ticks, from)
 	}
 }
 

@@ -6,7 +6,6 @@ import (
 	"strings"
 
 	"strake/plan"
-	"strake/row"
 	"strake/setout"
 	"strake/tape"
 	"strake/words"
@@ -34,8 +33,8 @@ func Lines(w io.Writer, p plan.Plan) error {
 	}
 	doorText(&b, p, say)
 	stageText(&b, p)
-	for _, f := range p.AllFields() {
-		stickText(&b, f, say)
+	for _, s := range setout.Sticks(p) {
+		stickText(&b, s, say)
 	}
 	_, err := io.WriteString(w, b.String())
 	return err
@@ -138,18 +137,13 @@ func StageText(s setout.Stage) string {
 }
 
 // stickText is the story stick of a field.
-func stickText(b *strings.Builder, f row.Field, say words.Lengths) {
-	ticks := setout.Stick(f)
-	if len(ticks) == 0 {
-		return
-	}
+func stickText(b *strings.Builder, s setout.Stick, say words.Lengths) {
 	of := ""
-	if f.Name != "" {
-		of = " of " + f.Name
+	if s.Field.Name != "" {
+		of = " of " + s.Field.Name
 	}
-	from, _ := setout.StickFrom(f)
-	fmt.Fprintf(b, "\nStory stick and drift%s: front of each row from the front of row %d, as planned; write what you read beside it\n", of, from)
-	for _, d := range ticks {
+	fmt.Fprintf(b, "\nStory stick and drift%s: front of each row from the front of row %d, as planned; write what you read beside it\n", of, s.From)
+	for _, d := range s.Ticks {
 		mark, at := "", say.Rip(d.At.Abs())
 		if d.Row%5 == 0 {
 			mark = "   left ________  middle ________  right ________"

@@ -238,54 +238,6 @@ func (v view) line(f row.Field, r rowHere, y tape.Length, s stretch) (Line, stri
 	return l, ""
 }
 
-// Tick is a mark on the story stick: the front of a row.
-type Tick struct {
-	Row    int
-	At     tape.Length // from the front of the row that is laid first; below 0 behind it
-	Ripped bool        // its front is ripped away all along: it closes against something, and has no mark
-}
-
-// Stick is the distance of the front of each row of a field from the front of
-// the one that is laid first, for a story stick and for checks of drift.
-func Stick(f row.Field) []Tick {
-	if len(f.Layout.Runs) == 0 || f.Kind == lay.Header || f.Kind == lay.Frame {
-		return nil
-	}
-	fronts := fronts(f)
-	zero, _ := StickFrom(f)
-	var out []Tick
-	done := map[int]bool{}
-	for _, q := range f.Layout.Runs {
-		if done[q.Row] {
-			continue
-		}
-		done[q.Row] = true
-		at, ok := fronts[q.Row]
-		if !ok {
-			out = append(out, Tick{Row: q.Row, Ripped: true})
-			continue
-		}
-		out = append(out, Tick{Row: q.Row, At: at - fronts[zero]})
-	}
-	slices.SortFunc(out, func(a, b Tick) int { return a.Row - b.Row })
-	return out
-}
-
-// StickFrom is the row whose front a story stick begins at: the one laid first,
-// or the first after it that has a front; false where none has.
-func StickFrom(f row.Field) (int, bool) {
-	fronts := fronts(f)
-	best, order := 0, -1
-	for _, q := range f.Layout.Runs {
-		if _, ok := fronts[q.Row]; ok && (q.Row == f.Layout.StartRow || order < 0 || q.Order < order) {
-			if best, order = q.Row, q.Order; q.Row == f.Layout.StartRow {
-				break
-			}
-		}
-	}
-	return best, order >= 0
-}
-
 // hasFront tells whether any of a run's front edge is left, not ripped away: it
 // lies on the line of its row there.
 func hasFront(q row.Run) bool {

@@ -276,7 +276,7 @@ func onRing(ring []plane.XY, q plane.XY) bool {
 func TestStick(t *testing.T) {
 	p := planned(t, "sail-loft")
 	ripped := 0
-	for _, d := range setout.Stick(p.Field(0)) {
+	for _, d := range setout.Sticks(p)[0].Ticks {
 		if d.Ripped {
 			ripped++
 			continue
