@@ -11,10 +11,11 @@ PLATFORMS = linux/amd64 linux/arm64 darwin/amd64 darwin/arm64 windows/amd64 wind
 test: ## all tests
 	go test ./...
 
-# What draws and writes works in one goroutine, and its tests are long: it is left to
-# the plain tests.
+# Of what draws and writes only the packet is made in several goroutines, and the tests
+# are long: but for that one they are left to the plain tests.
 race: ## tests under the race detector, with fewer random floors
 	CGO_ENABLED=1 go test -race -short -timeout 20m $$(go list ./... | grep -vE '/(drawing|detail|method|section|packet|paper)$$')
+	CGO_ENABLED=1 go test -race -short -run Workers ./packet
 
 fuzz: ## every parser, FUZZTIME each
 	@set -e; for p in $$(go list ./...); do \

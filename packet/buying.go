@@ -47,7 +47,7 @@ func (d *desk) buying() {
 // chart is the chance of running short as a step curve.
 func (f *flow) chart() {
 	for _, x := range f.d.in.Purchases {
-		if len(x.Layers) == 0 || x.Carton == 0 {
+		if !x.Counted() || x.Carton == 0 {
 			return
 		}
 	}

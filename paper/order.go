@@ -57,11 +57,17 @@ func BoughtOf(p plan.Plan, x plan.Purchase) Bought {
 	}
 	o := orderText{nil, p, x, words.In(p.Job.Unit)}
 	out := Bought{Advice: o.advised(), Reorder: o.reorder(), Stands: o.stands()}
+	if s := o.stopped(); s != "" {
+		out.Advice = append(out.Advice, s)
+	}
 	for _, l := range x.Layers {
 		out.Layers = append(out.Layers, l.Layer)
 	}
 	if x.Carton == 0 {
 		out.Advice = []string{noCarton}
+		return out
+	}
+	if !x.Counted() {
 		return out
 	}
 	for c := x.Fewest; c <= o.last(); c++ {
@@ -92,6 +98,9 @@ func (o orderText) write(several bool) {
 	floor := o.x.Model.Floor()
 	wrap(o.b, fmt.Sprintf("The rows measure %s of %s board, %s of face.", o.long(floor), o.say.Rip(o.x.Boards.Face), o.area(floor)), "", "")
 	o.advice()
+	if !o.x.Counted() {
+		return
+	}
 	o.parts()
 	o.forced()
 	if o.x.Carton == 0 {
@@ -129,6 +138,8 @@ func (o orderText) advised() []string {
 	switch {
 	case o.x.Carton == 0:
 		return nil
+	case l.Lays == 0:
+		return []string{"No cartons were counted, as the work was stopped before. strake order counts them."}
 	case l.Advised == 0:
 		return []string{fmt.Sprintf("No number of cartons that was tried runs short as seldom as %s: see below.", chance(w.Risk))}
 	}
@@ -229,19 +240,27 @@ func (o orderText) table() {
 		}
 		o.b.WriteString(o.mark(c) + "\n")
 	}
-	var errs []string
-	for _, l := range o.x.Layers {
-		if l.Cut != nil {
-			errs = append(errs, fmt.Sprintf("%s was cut short after %d lays", l.Layer, l.Lays))
-		}
-	}
 	wrap(o.b, fmt.Sprintf("± is the range that holds the chance of the model nine times in ten, by %d lays.", o.x.Layers[0].Lays), "  ", "  ")
 	if len(costs) > 0 {
 		o.costs()
 	}
-	if len(errs) > 0 {
-		wrap(o.b, "Stopped: "+strings.Join(errs, "; ")+".", "  ", "  ")
+	if t := o.stopped(); t != "" {
+		wrap(o.b, t, "  ", "  ")
 	}
+}
+
+// stopped says which lays were cut short, "" where none were.
+func (o orderText) stopped() string {
+	var cut []string
+	for _, l := range o.x.Layers {
+		if l.Cut != nil {
+			cut = append(cut, fmt.Sprintf("%s was cut short after %d lays", l.Layer, l.Lays))
+		}
+	}
+	if len(cut) == 0 {
+		return ""
+	}
+	return "Stopped: " + strings.Join(cut, "; ") + "."
 }
 
 // costs says what the costs of the table hold.

@@ -52,6 +52,11 @@ func (p Purchase) Of(l order.Layer) Laying {
 	return Laying{}
 }
 
+// Counted tells whether any lay was made before the work was stopped.
+func (p Purchase) Counted() bool {
+	return slices.ContainsFunc(p.Layers, func(l Laying) bool { return l.Lays > 0 })
+}
+
 // Area is a length of board as area of floor, by the face.
 func (p Purchase) Area(l tape.Length) tape.Area { return tape.Area(l) * tape.Area(p.Boards.Face) }
 
