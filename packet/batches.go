@@ -20,7 +20,8 @@ func (d *desk) batches() {
 		}
 	}
 	f := d.open("Cut lists, a walk to the saw each", false)
-	f.para("Lengths are" + d.unitSaid() + ", as on the cards. A batch goes with a sheet of row cards. Cut only what stands without brackets; a figure in brackets is planned: measure first, once the row beside it is nailed, and write what you cut in the box. Read the saw's instructions; guard and riving knife stay on, eyes and ears are covered, no hand comes near the blade: push sticks and a jig for tapers.")
+	f.para("Lengths are" + d.unitSaid() + ", as on the cards. A batch goes with a sheet of row cards. Lay its rows out loose, mark the pieces that end them at a wall, then cut all that stands without brackets in one walk to the saw. A figure in brackets is planned and waits: measure first, once the row beside it is nailed, and write what you cut in the box.")
+	f.para("Read the saw's instructions; guard and riving knife stay on, eyes and ears are covered, no hand comes near the blade: push sticks and a jig for tapers.")
 	for _, w := range d.walks {
 		d.batch(f, w, cuts)
 	}
@@ -79,6 +80,10 @@ func (d *desk) cutRow(r paper.Row, c paper.Cut) []string {
 		if figure != "" {
 			figure = "(" + figure + ")"
 		}
+	}
+	if ends := c.Kind == paper.Crosscut || c.Kind == paper.Mitre; ends && f.loose && !measured {
+		box = toWrite
+		words = append(words, "mark it on the loose row")
 	}
 	switch {
 	case measured && c.Kind == paper.Rip && d.starter(r):

@@ -6,7 +6,6 @@ import (
 
 	"strake/paper"
 	"strake/sheet"
-	"strake/words"
 )
 
 // headLines are the lines over the pieces: how the row is ripped and fastened, and what
@@ -26,7 +25,7 @@ func (c *carder) headLines(r paper.Row) []string {
 			parts = append(parts, "its groove goes onto the spline glued into the row before")
 		}
 	}
-	if s := words.FieldText(c.d.in.Plan, r.Field); s != "" && len(c.d.in.Plan.Fields) > 1 {
+	if s := c.d.in.Plan.Field(r.Field).Name; s != "" && len(c.d.in.Plan.Fields) > 1 {
 		parts = append(parts, s)
 	}
 	if r.Closes != "" {
@@ -66,8 +65,8 @@ func (d *desk) ontoSpline(r paper.Row) bool {
 func (c *carder) endTexts(r paper.Row, y float64) [2]sheet.Text {
 	x := c.f.body.x + nameWide
 	return [2]sheet.Text{
-		fitted(toward(r.Left), sheet.Pt{X: x + 8, Y: y}, cardNote, c.w/2-10, sheet.Start),
-		fitted(toward(r.Right), sheet.Pt{X: x + c.w - 8, Y: y}, cardNote, c.w/2-10, sheet.End),
+		fitted(c.d.toward(r, false), sheet.Pt{X: x + 8, Y: y}, cardNote, c.w/2-10, sheet.Start),
+		fitted(c.d.toward(r, true), sheet.Pt{X: x + c.w - 8, Y: y}, cardNote, c.w/2-10, sheet.End),
 	}
 }
 
@@ -130,12 +129,19 @@ func (c *carder) boxNamed(name string, x, y float64) {
 }
 
 // toward is what an end of a row comes to.
-func toward(e paper.End) string {
+func (d *desk) toward(r paper.Row, right bool) string {
+	e := r.Left
+	if right {
+		e = r.Right
+	}
 	switch {
 	case e.Edge == "":
 		return "this end to the end of the row"
 	case strings.HasPrefix(e.Edge, "runs out"), strings.HasPrefix(e.Edge, "meets"):
 		return "this end " + e.Edge
+	}
+	if c := d.jambAt(r, right); c != "" {
+		return "this end to " + e.Edge + ", the one toward " + c
 	}
 	return "this end to " + e.Edge
 }

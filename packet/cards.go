@@ -35,7 +35,7 @@ func (d *desk) cards() {
 	if len(all) == 0 {
 		return
 	}
-	f := d.openBeside("Row cards", "Lengths"+d.unitSaid()+". (Brackets) and a box: MEASURE FIRST, write it in, cut.")
+	f := d.openBeside("Row cards", "Lengths"+d.unitSaid()+". (Brackets): MEASURE FIRST. Box “loose”: mark it on the loose row.")
 	c := &carder{d: d, f: f, w: f.body.w - nameWide, made: map[int][][]cell{}}
 	c.how()
 	c.sheet()
@@ -62,7 +62,7 @@ type carder struct {
 // how says before the first card how cards are read.
 func (c *carder) how() {
 	c.f.size = cardNote
-	c.f.para("Lay from the top of a sheet down, each row from left to right as its arrows say, unless its line says otherwise. Tick a piece when it lies and a row when it is fastened; write on its line what happened.")
+	c.f.para("Lay from the top of a sheet down, each row from left to right as its arrows say, unless its line says otherwise. Tick a piece when it lies and a row when it is fastened; write on its line what happened. A figure in brackets is planned and waits: measure once the row beside it is nailed, write it in the box, then cut. A box named loose: lay the rows of the sheet out loose, mark the piece where it ends its row, write it in, and cut all of them in one walk.")
 	c.f.gap(underRule + 1)
 }
 

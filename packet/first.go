@@ -9,11 +9,13 @@ import (
 	"strake/saw"
 )
 
-// first is what of a piece is measured before it is cut. Its planned figure stands in
-// brackets beside an empty box.
-type first struct{ length, rip, notch bool }
+// first is what of a piece is measured before it is cut, once the row beside it is
+// nailed: its planned figure stands in brackets beside an empty box. What is loose ends a
+// row at a wall whose gap base and shoe cover: it is marked when the row lies there loose,
+// with those of the other rows of its card, for one walk to the saw.
+type first struct{ length, rip, notch, loose bool }
 
-func (f first) any() bool { return f.length || f.rip || f.notch }
+func (f first) any() bool { return f.length || f.rip || f.notch || f.loose }
 
 // boxes are what is written into empty boxes, in order.
 func (f first) boxes() []string {
@@ -21,7 +23,7 @@ func (f first) boxes() []string {
 	for _, x := range []struct {
 		is   bool
 		name string
-	}{{f.length, "length"}, {f.rip, "rip"}, {f.notch, "notch"}} {
+	}{{f.length, "length"}, {f.loose, "loose"}, {f.rip, "rip"}, {f.notch, "notch"}} {
 		if x.is {
 			out = append(out, x.name)
 		}
@@ -30,10 +32,12 @@ func (f first) boxes() []string {
 }
 
 // first tells what of a piece is measured first: its length where it ends at something
-// that is there already and a board cannot be had longer, its rip where it closes a
+// that is there already and whose joint shows, its rip where it closes a
 // floor or starts one, its notches always.
 func (d *desk) first(r paper.Row, p paper.Piece) first {
-	return first{length: d.lengthFirst(r, p), rip: p.Cuts.Rip.Done, notch: d.notched(p)}
+	f := first{length: d.lengthFirst(r, p), rip: p.Cuts.Rip.Done, notch: d.notched(p)}
+	f.loose = !f.length && strings.Contains(r.Closes, "cut to measure") && d.lastLaid(r, p, d.zoneOf(p))
+	return f
 }
 
 // notched tells whether a piece has a notch to be measured: one that can be, and is not
@@ -46,14 +50,10 @@ func (d *desk) notched(p paper.Piece) bool {
 }
 
 // lengthFirst tells whether a piece is cut to length only when its neighbours lie: it
-// is cut in place, is the last of a row whose boards may be off, ends at what stays, or
-// belongs to a frame or meets one.
+// is cut in place, ends at what stays, or belongs to a frame or meets one.
 func (d *desk) lengthFirst(r paper.Row, p paper.Piece) bool {
 	z := d.zoneOf(p)
 	if p.InPlace || z.Kind == lay.Frame && (p.Sawn[0] || p.Sawn[1]) {
-		return true
-	}
-	if strings.Contains(r.Closes, "cut to measure") && d.lastLaid(r, p, z) {
 		return true
 	}
 	for k, e := range []paper.End{r.Left, r.Right} {

@@ -338,6 +338,59 @@ func TestMeasureFirst(t *testing.T) {
 	}
 }
 
+// At a wall that base and shoe cover a piece is marked on the loose row, for one walk to
+// the saw; at what stays it waits until the row beside it is nailed.
+func TestLooseOrFirst(t *testing.T) {
+	loose, first := 0, 0
+	for name, data := range shipped(t) {
+		d := newDesk(made(t, name, data), A4)
+		for _, r := range paper.Rows(d.in.Plan) {
+			for _, p := range r.Pieces {
+				f := d.first(r, p)
+				if f.loose && f.length {
+					t.Errorf("%s: row %s piece %d is both", name, r.Name, p.No)
+				}
+				for k, e := range []paper.End{r.Left, r.Right} {
+					if at := []int{1, len(r.Pieces)}[k]; p.No != at || !p.Sawn[k] {
+						continue
+					}
+					switch {
+					case f.loose && !d.kept[e.Edge]:
+						loose++
+					case d.kept[e.Edge] && !f.length:
+						t.Errorf("%s: row %s piece %d ends at %s and is cut unmeasured", name, r.Name, p.No, e.Edge)
+					case f.length:
+						first++
+					}
+				}
+			}
+		}
+	}
+	if loose < 30 || first < 10 {
+		t.Errorf("%d pieces are marked on the loose row, %d measured first", loose, first)
+	}
+}
+
+// Where both ends of a row come to the jambs of one doorway they are told apart.
+func TestJambsToldApart(t *testing.T) {
+	n := 0
+	for name, data := range shipped(t) {
+		d := newDesk(made(t, name, data), A4)
+		for _, r := range paper.Rows(d.in.Plan) {
+			if !strings.HasPrefix(r.Left.Edge, "jamb of ") || r.Left.Edge != r.Right.Edge {
+				continue
+			}
+			n++
+			if a, b := d.toward(r, false), d.toward(r, true); a == b {
+				t.Errorf("%s: row %s, both ends %q", name, r.Name, a)
+			}
+		}
+	}
+	if n == 0 {
+		t.Error("no row lies in a doorway")
+	}
+}
+
 // The strips of a story stick bear every row's front once, each where it belongs at
 // full size: the top edge's distance and the way down the strip add up.
 func TestStoryStickIsFullSize(t *testing.T) {

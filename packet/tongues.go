@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"strake/drawing"
+	"strake/lay"
 	"strake/paper"
 	"strake/setout"
 	"strake/words"
@@ -26,17 +27,17 @@ func (d *desk) tongues() {
 		f.step(fmt.Sprint(i+1), s)
 	}
 	if between != "" {
-		f.para("In doorways, between rooms: " + between + ".")
+		f.para("Rows that no room counts, in doorways and corners: " + between + ".")
 	}
 }
 
-// betweenRooms are the rows that no room's stage of the work has, with their places in
+// betweenRooms are the rows, but for frames and headers, that no room's stage of the work has, with their places in
 // the order of laying.
 func (d *desk) betweenRooms() string {
 	var out []string
 	stages := setout.Stages(d.in.Plan)
 	for _, r := range paper.Rows(d.in.Plan) {
-		if !slices.ContainsFunc(stages, func(s setout.Stage) bool { return s.From <= r.Order && r.Order <= s.To }) {
+		if d.in.Plan.Field(r.Field).Kind == lay.Field && !slices.ContainsFunc(stages, func(s setout.Stage) bool { return s.From <= r.Order && r.Order <= s.To }) {
 			out = append(out, fmt.Sprintf("row %s (place %d)", r.Name, r.Order))
 		}
 	}
