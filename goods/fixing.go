@@ -36,7 +36,7 @@ func (k *work) fixing() {
 	}
 	k.splines()
 	if x.Cuts+x.Rips > 0 {
-		k.add(Line{Group: Fixing, What: "saw blade, fine", Item: Blade, Count: 1 + x.Cuts/1000, Unit: "blade", From: fmt.Sprintf("at most %d cuts", x.Cuts), Source: srcBlade})
+		k.add(Line{Group: Fixing, What: "saw blade, fine", Item: Blade, Count: 1 + x.Cuts/1000, Unit: "blade", From: fmt.Sprintf("at most %d crosscuts and rips", x.Cuts), Source: srcBlade})
 		if x.Rips > 0 {
 			k.add(Line{Group: Fixing, What: "saw blade for rips", Item: Blade, Count: 1, Unit: "blade", From: fmt.Sprintf("%d pieces are ripped", x.Rips), Source: srcBlade})
 		}

@@ -117,7 +117,7 @@ func (k *work) crosscuts() string {
 // rips says what the table saw or a guide must do.
 func (k *work) rips() string {
 	s := k.f.Saws
-	out := fmt.Sprintf("%s ripped, the narrowest to %s", many(s.Rips, "piece"), k.say(s.Narrowest))
+	out := fmt.Sprintf("%s ripped, the narrowest to %s", many(s.Rips, "piece"), k.fine(s.Narrowest))
 	if s.Rips > s.Tapers {
 		out += "; straight ones by the fence"
 	}

@@ -69,6 +69,16 @@ func (k *work) add(l Line) {
 // say prints a length, long one that runs along walls and rows.
 func (k *work) say(l tape.Length) string { return k.f.Style.Of(l) }
 
+// fine prints a width for the saw, to half the step of other lengths.
+func (k *work) fine(l tape.Length) string {
+	s := k.f.Style
+	if s.Step == 0 {
+		s.Step = tape.Paper(s.Unit).Step
+	}
+	s.Step /= 2
+	return s.Of(l)
+}
+
 func (k *work) long(l tape.Length) string {
 	if k.f.Unit.Imperial() {
 		return fmt.Sprintf("%.0f ft", l.Inches()/12)

@@ -61,7 +61,7 @@ func (f facts) jambSlidFigure() Figure {
 	c.Break(section.At(-110, -2), section.At(-110, top+2))
 	c.jambAbove(top + max(1.2, mm(f.jambs[0].clear)))
 	c.Arrow(section.At(-78, top+14), section.At(-30, top+14))
-	c.Dim(section.Under, section.At(0, top), section.At(in, 0), f.say.Of(-f.lim.JambGreatest.Value)+" to "+f.say.Of(-f.lim.JambLeast.Value))
+	c.Dim(section.Under, section.At(0, top), section.At(in, 0), f.say.Rip(-f.lim.JambGreatest.Value)+" to "+f.say.Rip(-f.lim.JambLeast.Value))
 	c.Note(section.At(in-4, top/2), "The board ends out of sight, behind the face")
 	c.NoteLine(section.At(20, top+0.9), "Just room to slide in: no gap to see, nothing lifted")
 	c.Note(section.At((in+42)/2+4, top/2), "Left free: the floor moves in here")

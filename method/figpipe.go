@@ -111,7 +111,7 @@ func (f facts) collarFigure() Figure {
 	if known {
 		c.Dim(section.Under, section.At(-hole, 0), section.At(hole, 0), "hole "+f.say.Of(x.hole))
 	}
-	c.Dim(section.Under, section.At(r, 0), section.At(hole, 0), f.say.Of(f.lim.GapLeast.Value))
+	c.Dim(section.Under, section.At(r, 0), section.At(hole, 0), f.say.Rip(f.lim.GapLeast.Value))
 	c.Note(section.At(collar-2, c.p.Thick+1), "Collar: covers the hole, fixed to the pipe or loose")
 	c.Note(section.At(0, c.p.Thick+16), "Pipe: touches no wood")
 	return c.figure("3  UNDER THE COLLAR: "+x.name, 44)

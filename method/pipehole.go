@@ -11,7 +11,7 @@ func pipeHole(f facts) Card {
 		Steps: []string{
 			"First find the shut-off of this pipe and try it. Look what is inside the wall behind: detector, drawing, the other side.",
 			"Lay the board in line with its row against the pipe: square both sides of the pipe over to it. Then at its end joint, the same across.",
-			"The middle of the marks is the hole's centre. Hole: the pipe plus twice the gap of " + f.say.Of(f.lim.GapLeast.Value) + ". Drill from the face, a scrap below.",
+			"The middle of the marks is the hole's centre. Hole: the pipe plus twice the gap of " + f.say.Rip(f.lim.GapLeast.Value) + ". Drill from the face, a scrap below.",
 			"Saw from the hole to the edge at the wall, or to the board's end where that is nearer; the cuts spread a little, so that the plug slides in like a wedge. Mark its upper side.",
 			"Try the board: it goes round the pipe without touching it.",
 			"Fasten the board. Glue on the plug's two cheeks, none at the pipe. Slide it in, faces level, a weight on it: ________ hours by the label.",

@@ -5,7 +5,7 @@ import "fmt"
 func scribe(f facts) Card {
 	at := ""
 	if len(f.stone) > 0 {
-		at = fmt.Sprintf(" Here: %s, with a joint of %s at row ends and %s beside the rows.", few(f.stone, 2), f.say.Of(f.lim.FlushEnd.Value), f.say.Of(f.lim.FlushSide.Value))
+		at = fmt.Sprintf(" Here: %s, with a joint of %s at row ends and %s beside the rows.", few(f.stone, 2), f.say.Rip(f.lim.FlushEnd.Value), f.say.Rip(f.lim.FlushSide.Value))
 	}
 	return Card{Name: "scribe", Title: "Scribe to a wall or stone that is not straight",
 		Why: "Stone, brick and old walls wave. The board's edge copies the wave, so that the gap is even and the joint to the last row stays straight." + at,

@@ -22,7 +22,7 @@ func undercut(f facts) Card {
 			"Saw level, the blade flat on the scrap all the time: casing first, then the jamb. " + f.deepWords(),
 			"Stop when the saw is through to the depth. Knock the piece out with a chisel, flat side up. Vacuum.",
 			"Slide the scrap in: it goes under without force and without a gap to see. Binds: another stroke on card. Never force a board under: it lifts the jamb.",
-			"The boards end behind the face of the casing by " + f.say.Of(-f.lim.JambGreatest.Value) + " to " + f.say.Of(-f.lim.JambLeast.Value) + ", and do not touch what stands in the wall.",
+			"The boards end behind the face of the casing by " + f.say.Rip(-f.lim.JambGreatest.Value) + " to " + f.say.Rip(-f.lim.JambLeast.Value) + ", and do not touch what stands in the wall.",
 		},
 		Caution: f.cautions("safety glasses, hearing protection, dust mask; knee pads",
 			[]string{"Old paint may hold lead: have it tested before it is sawn."}, inJambs),

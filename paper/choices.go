@@ -66,7 +66,7 @@ func ChoiceLines(k row.Candidate, say words.Lengths, u tape.Unit) []string {
 		out = append(out, fmt.Sprintf("narrowest rip %s, at %s; %s of rips in all", say.Rip(s.Narrowest), s.At, style.Of(s.Ripped)))
 	}
 	for _, t := range s.Tapers {
-		out = append(out, taperLine(t, say))
+		out = append(out, taperLine(t, say, u))
 	}
 	if s.Under > 0 {
 		out = append(out, fmt.Sprintf("rows run out to points along %s of slanted edges", style.Of(s.Under)))
@@ -180,12 +180,13 @@ func sideBySide(b *strings.Builder, c plan.Choices, say words.Lengths) {
 }
 
 // taperLine is a taper, whether it will be seen, and how its row is sawn.
-func taperLine(t row.Taper, say words.Lengths) string {
+func taperLine(t row.Taper, say words.Lengths, u tape.Unit) string {
 	how := "usually not noticed along a plain wall"
 	if t.Shown {
 		how = "it will be seen"
 	}
-	s := fmt.Sprintf("tapers by %s at %s, %s in 6 ft: %s", say.Rip(t.By), t.Edge, say.Rip(t.Per6), how)
+	slant, over := row.Per(t.Per6, u.Imperial())
+	s := fmt.Sprintf("tapers by %s at %s, %s in %s: %s", say.Rip(t.By), t.Edge, say.Rip(slant), over, how)
 	switch {
 	case t.Stepped && t.Over > 0:
 		s += fmt.Sprintf("; stepped, each piece ripped to one width: the longest board makes a step of %s, and %s of it shows beside what covers the gap", say.Rip(t.Step), say.Rip(t.Over))

@@ -64,7 +64,7 @@ func BoughtOf(p plan.Plan, x plan.Purchase) Bought {
 		out.Layers = append(out.Layers, l.Layer)
 	}
 	if x.Carton == 0 {
-		out.Advice = []string{noCarton}
+		out.Advice, out.Stands = []string{inBoards(p, x.Boards)}, nil // what chances stand on says nothing here
 		return out
 	}
 	if !x.Counted() {
@@ -78,6 +78,27 @@ func BoughtOf(p plan.Plan, x plan.Purchase) Bought {
 		out.Chances = append(out.Chances, append(line, strings.TrimPrefix(o.mark(c), "  <- ")))
 	}
 	return out
+}
+
+// inBoards says what a plan takes where no carton is known.
+func inBoards(p plan.Plan, b stock.Boards) string {
+	used := 0
+	for _, x := range p.Lay.Boards {
+		if _, ok := p.Job.Boards.OfPitch(x.Width); !ok || len(p.Job.Boards.Widths) == 0 || x.Width == b.Pitch() {
+			used++
+		}
+	}
+	switch b.Known {
+	case stock.Tallied:
+		have := 0
+		for _, c := range b.Tally {
+			have += c.Count
+		}
+		return fmt.Sprintf("%d boards are counted, the plan lays %d: %d to spare. None is to be bought for it; keep what is over for repairs.", have, used, have-used)
+	case stock.OneSize:
+		return fmt.Sprintf("The plan lays %d boards of %s. What a carton holds is not in the job, so cartons are not told.", used, words.In(p.Job.Unit).Of(b.One))
+	}
+	return fmt.Sprintf("The plan lays %d boards of an example of the lengths. What a carton holds is not in the job, so cartons are not told.", used)
 }
 
 type orderText struct {
@@ -147,7 +168,7 @@ func (o orderText) advised() []string {
 	if w.Spares > 0 {
 		keep = fmt.Sprintf(", and %d to keep for repairs: %d", w.Spares, o.x.Advised)
 	}
-	out := []string{fmt.Sprintf("Buy %s%s. By %s they run short in at most %s of lays. The rule of ten per cent over the floor says %d.",
+	out := []string{fmt.Sprintf("Buy %s%s. By %s they run short on at most %s of such floors. The rule of ten per cent over the floor says %d.",
 		cartons(l.Advised), keep, layers[w.Layer], chance(w.Risk), o.x.Ten)}
 	if s := bought(o.x.Boards.Cartons, max(l.Advised, o.x.Advised)); s != "" {
 		out = append(out, s)

@@ -108,6 +108,14 @@ const (
 	OverJoists    Joists = "slanting over the joists"
 )
 
+// Per is a slant over 6 ft as it is told in a job: over 6 ft, or over 2 m.
+func Per(over6 tape.Length, imperial bool) (tape.Length, string) {
+	if imperial {
+		return over6, "6 ft"
+	}
+	return tape.Length(math.Round(float64(over6) * float64(2*tape.Metre) / float64(6*tape.Foot))), "2 m"
+}
+
 // Noticed is the taper over 6 ft under which it usually goes unnoticed along a
 // plain wall (common craft figure, no source).
 const Noticed = tape.Inch / 4
