@@ -20,6 +20,9 @@ const (
 	layerSplines = "SPLINES"
 	layerRows    = "ROW_NAMES"
 	layerNames   = "NAMES"
+	layerDoors   = "OPENINGS"
+	layerLines   = "LINES"
+	layerSizes   = "DIMENSIONS"
 )
 
 // CAD is the floor and its boards in real units for other drawing programs: inches
@@ -28,12 +31,16 @@ func CAD(p plan.Plan) dxf.Drawing {
 	c := cad{p: p, unit: 1, d: dxf.Drawing{Units: dxf.Millimetres, Layers: []dxf.Layer{
 		{Name: layerWalls, Colour: 7}, {Name: layerFloor, Colour: 8}, {Name: layerStays, Colour: 1}, {Name: layerBoards, Colour: 3},
 		{Name: layerSplines, Colour: 6}, {Name: layerRows, Colour: 2}, {Name: layerNames, Colour: 4},
+		{Name: layerDoors, Colour: 9}, {Name: layerLines, Colour: 5}, {Name: layerSizes, Colour: 30},
 	}}}
 	if p.Job.Unit.Imperial() {
 		c.d.Units, c.unit = dxf.Inches, 25.4
 	}
 	c.rooms()
 	c.boards()
+	c.doorways()
+	c.lines()
+	c.sizes()
 	return c.d
 }
 

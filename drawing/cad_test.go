@@ -2,13 +2,18 @@ package drawing
 
 import (
 	"bytes"
+	"context"
 	"math"
 	"strconv"
 	"strings"
 	"testing"
 
+	"strake/examples"
 	"strake/internal/sample"
+	"strake/jobfile"
 	"strake/plan"
+	"strake/plane"
+	"strake/setout"
 	"strake/sheet/dxf"
 	"strake/tape"
 )
@@ -61,7 +66,7 @@ func areaOf(ps []dxf.Pt) float64 {
 // What is read back from the file has the area of the plan's boards and floor, in
 // the units that it states.
 func TestRealUnits(t *testing.T) {
-	for name, p := range map[string]plan.Plan{"rectangle": sample.Rectangle(), "hearth": sample.Hearth(), "rooms": sample.TwoRooms()} {
+	for name, p := range map[string]plan.Plan{"rectangle": sample.Rectangle(), "hearth": sample.Hearth(), "rooms": sample.TwoRooms(), "parlour": shippedPlan(t, "ferry-parlour")} {
 		for unit, mm := range map[tape.Unit]float64{tape.UnitInch: 25.4, tape.UnitMillimetre: 1} {
 			p.Job.Unit = unit
 			var a, b bytes.Buffer
@@ -87,10 +92,102 @@ func TestRealUnits(t *testing.T) {
 			if math.Abs(sum-want) > 1e-6*want {
 				t.Errorf("%s in %s: boards cover %.1f mm2, by the plan %.1f", name, unit, sum, want)
 			}
+			held(t, name, read, p, mm)
 			units := map[tape.Unit]string{tape.UnitInch: "$INSUNITS\n 70\n1\n", tape.UnitMillimetre: "$INSUNITS\n 70\n4\n"}[unit]
 			if !strings.Contains(a.String(), units) {
 				t.Errorf("%s: its units are not stated", name)
 			}
 		}
 	}
+}
+
+// held holds every corner of walls and boards, and every line to snap, to where it lies on
+// the floor plan: nothing is mirrored or moved.
+func held(t *testing.T, name string, read map[string][][]dxf.Pt, p plan.Plan, unit float64) {
+	t.Helper()
+	off := func(a dxf.Pt, b plane.XY) bool { return math.Hypot(a.X*unit-b.X, a.Y*unit-b.Y) > 1e-3 }
+	for i, r := range p.Floor.Rooms {
+		for k, at := range r.Corners {
+			if off(read[layerWalls][i][k], at) {
+				t.Errorf("%s: corner %s of %s is drawn at %v, it lies at %v mm", name, r.Names[k], r.Name, read[layerWalls][i][k], at)
+			}
+		}
+	}
+	n := 0
+	for _, r := range p.Lay.Runs {
+		d := p.Lay.Zones[r.Zone].Dir
+		for _, id := range r.Pieces {
+			for k, at := range p.Lay.Pieces[id].Outline {
+				if off(read[layerBoards][n][k], d.FromRow(at)) {
+					t.Errorf("%s: corner %d of piece %d is drawn at %v, it lies at %v mm", name, k, id, read[layerBoards][n][k], d.FromRow(at))
+				}
+			}
+			n++
+		}
+	}
+	lines, _ := setout.Lines(p)
+	if len(read[layerLines]) != len(lines) || name == "parlour" && len(lines) == 0 {
+		t.Fatalf("%s: %d lines to snap, %d are drawn", name, len(lines), len(read[layerLines]))
+	}
+	for i, l := range lines {
+		if off(read[layerLines][i][0], l.Left.Place()) || off(read[layerLines][i][1], l.Right.Place()) {
+			t.Errorf("%s: the line of row %d is drawn from %v to %v", name, l.Row, read[layerLines][i][0], read[layerLines][i][1])
+		}
+	}
+	if len(read[layerDoors]) != len(p.Built.Doorways) {
+		t.Errorf("%s: %d openings of %d", name, len(read[layerDoors]), len(p.Built.Doorways))
+	}
+	for i, d := range p.Built.Doorways {
+		a, b := read[layerDoors][i][0], read[layerDoors][i][1]
+		if w := math.Hypot(b.X-a.X, b.Y-a.Y) * unit; math.Abs(w-d.Width.Millimetres()) > 1e-3 {
+			t.Errorf("%s: %s is %.2f mm wide", name, d.Name, w)
+		}
+	}
+}
+
+// The length of a wall stands outside of its room.
+func TestSizesStandOutside(t *testing.T) {
+	p := sample.Hearth()
+	c := CAD(p)
+	n := 0
+	for _, x := range c.Texts {
+		if x.Layer != layerSizes {
+			continue
+		}
+		n++
+		for _, r := range p.Floor.Rooms {
+			if enclosed(plane.XY{X: x.At.X * 25.4, Y: x.At.Y * 25.4}, r.Corners) {
+				t.Errorf("%q stands in %s", x.Text, r.Name)
+			}
+		}
+	}
+	if n != len(p.Floor.Rooms[0].Corners) {
+		t.Errorf("%d lengths of walls", n)
+	}
+}
+
+// enclosed tells by crossings of a ray.
+func enclosed(p plane.XY, ring []plane.XY) bool {
+	in := false
+	for i, a := range ring {
+		b := ring[(i+1)%len(ring)]
+		if (a.Y <= p.Y) != (b.Y <= p.Y) && a.X+(b.X-a.X)*(p.Y-a.Y)/(b.Y-a.Y) > p.X {
+			in = !in
+		}
+	}
+	return in
+}
+
+// shippedPlan is an example, planned.
+func shippedPlan(t *testing.T, name string) plan.Plan {
+	t.Helper()
+	data, err := examples.Read(name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	j, _, err := jobfile.ReadJob(name, data)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return plan.Make(context.Background(), j)
 }

@@ -97,7 +97,7 @@ func (d *draw) put(t sheet.Text) {
 }
 
 func (d *draw) sheet() sheet.Sheet {
-	s := sheet.Sheet{Title: d.p.Job.Name + ": floor plan", W: d.page.w, H: d.page.h}
+	s := sheet.Sheet{Title: d.p.Job.Name + ": floor plan", W: d.page.w, H: d.page.h, One: d.scale.one}
 	s.Put(d.areas...)
 	s.Put(d.lines...)
 	s.Put(d.text...)

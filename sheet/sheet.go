@@ -92,6 +92,7 @@ func (Text) item()     {}
 type Sheet struct {
 	Title string
 	W, H  float64 // mm
+	One   float64 // 1 mm on it is so many of what it shows; 0: it is not to one scale
 	Items []Item
 }
 

@@ -20,12 +20,13 @@ import (
 	"strake/sheet/pdf"
 	"strake/sheet/png"
 	"strake/sheet/svg"
+	"strake/tape"
 )
 
 type drawCmd struct {
 	Job  string  `arg:"" help:"The job file (YAML). strake new writes one."`
 	What string  `arg:"" default:"plan" help:"Which drawing: ${drawings} (default: plan)."`
-	Out  string  `short:"o" required:"" placeholder:"FILE" help:"Where to write it; the ending says how: .svg, .pdf, .png, or .dxf for the floor and its boards in real units."`
+	Out  string  `short:"o" required:"" placeholder:"FILE" help:"Where to write it; the ending says how: .svg, .pdf, .png, or .dxf in real units."`
 	DPI  float64 `name:"dpi" default:"150" help:"Dots an inch of a .png."`
 }
 
@@ -72,6 +73,7 @@ func detailSheets(p plan.Plan) []sheet.Sheet {
 func sheetOf(p plan.Plan, d detail.Detail) sheet.Sheet {
 	const edge, head = 10, 12
 	s := sheet.Sheet{Title: p.Job.Name + ": " + d.Title, W: d.W + 2*edge, H: d.H + 2*edge + head}
+	fmt.Sscanf(d.Scale, "1:%g", &s.One) // else it is not to scale
 	name := sheet.Text{Text: d.Title + ", " + d.Scale, At: sheet.Pt{X: edge, Y: edge + 5}, Size: 4.2, Bold: true, Ink: sheet.Black}
 	name.Size *= min(1, d.W/name.Width())
 	s.Put(name)
@@ -107,12 +109,13 @@ func drawingNames() string {
 
 // Help says what can be drawn.
 func (drawCmd) Help() string {
-	return `Draws one sheet, in the form that the file's ending asks for. A .pdf and a .svg are as large as the sheet, so that scales hold where they are printed at their own size; all is every sheet of the job, and details are the drawings of edges, openings and turns, as pages of one .pdf; one detail alone goes by its name, such as detail-start-line. A .dxf is not a sheet but the floor itself in real units (inches in inch jobs, else millimetres), on named layers: WALLS, FLOOR, STAYS, BOARDS, SPLINES, ROW_NAMES, NAMES.
+	return `Draws one sheet, in the form that the file's ending asks for. A .pdf and a .svg are as large as the sheet, so that scales hold where they are printed at their own size; all is every sheet of the job, and details are the drawings of edges, openings and turns, as pages of one .pdf; one detail alone goes by its name, such as detail-start-line. A .dxf is in real units, inches in inch jobs, else millimetres. That of the plan is not a sheet but the floor itself, on layers WALLS, OPENINGS, FLOOR, STAYS, BOARDS, SPLINES, LINES (to snap), DIMENSIONS, ROW_NAMES and NAMES; those of other drawings are their sheets at the size of what they show, on layers OUTLINES, EDGES, FINE, AREAS and WRITING, and what is not to one scale keeps its size on paper.
 
     strake draw floor.yaml plan -o plan.pdf
     strake draw floor.yaml lines -o lines.png --dpi 200
     strake draw floor.yaml details -o details.pdf
     strake draw floor.yaml -o floor.dxf
+    strake draw floor.yaml lines -o lines.dxf
 
 The same job gives the same file, byte for byte. A file that is there already and that strake did not write is kept beside it.`
 }
@@ -125,11 +128,7 @@ func (c drawCmd) Validate() error {
 	switch filepath.Ext(c.Out) {
 	case "":
 		return fmt.Errorf("where to, and how, is said by the ending of a file: -o %s.svg, .pdf, .png or .dxf", c.What)
-	case ".svg", ".pdf", ".png":
-	case ".dxf":
-		if c.What != "plan" {
-			return fmt.Errorf("a .dxf is the floor itself, not a sheet: leave %q out", c.What)
-		}
+	case ".svg", ".pdf", ".png", ".dxf":
 	default:
 		return fmt.Errorf("%s: the ending says how to draw: .svg, .pdf, .png or .dxf", c.Out)
 	}
@@ -175,17 +174,21 @@ func (c *drawCmd) Run(r rim) error {
 }
 
 func (c *drawCmd) write(w io.Writer, p plan.Plan) error {
-	if filepath.Ext(c.Out) == ".dxf" {
+	if c.What == "plan" && filepath.Ext(c.Out) == ".dxf" {
 		return dxf.Write(w, drawing.CAD(p))
 	}
 	sheets, err := c.sheetsOf(p)
 	if err != nil {
 		return err
 	}
-	return c.renderer().Render(w, p.Job.Name, sheets...)
+	return c.renderer(p.Job.Unit).Render(w, p.Job.Name, sheets...)
 }
 
 // renderer is the form that the file's ending asks for.
-func (c *drawCmd) renderer() sheet.Renderer {
-	return map[string]sheet.Renderer{".svg": svg.Renderer{}, ".png": png.Renderer{DPI: c.DPI}, ".pdf": pdf.Renderer{}}[filepath.Ext(c.Out)]
+func (c *drawCmd) renderer(u tape.Unit) sheet.Renderer {
+	units := dxf.Millimetres
+	if u.Imperial() {
+		units = dxf.Inches
+	}
+	return map[string]sheet.Renderer{".svg": svg.Renderer{}, ".png": png.Renderer{DPI: c.DPI}, ".pdf": pdf.Renderer{}, ".dxf": dxf.Renderer{Units: units}}[filepath.Ext(c.Out)]
 }

@@ -117,6 +117,45 @@ print(doc.units, sum(area(b) for b in boards), sum(p.distance(q) for b in boards
 	}
 }
 
+// Sheets drawn in real units pass the audit too; on that of the lines to snap the wall that
+// the room was measured along is as long as the plan has it, and each line's writing is
+// there.
+func TestSheetDXFOutside(t *testing.T) {
+	const script = `
+import sys, ezdxf
+doc = ezdxf.readfile(sys.argv[1])
+a = doc.audit()
+assert not a.errors and not a.fixes, (a.errors, a.fixes)
+msp = doc.modelspace()
+walls = [[v.dxf.location for v in e.vertices] for e in msp.query('POLYLINE[layer=="OUTLINES"]')]
+long = max(p.distance(q) for b in walls for p, q in zip(b, b[1:]))
+print(doc.units, long, len(msp.query('TEXT')))
+`
+	data, err := examples.Read("ferry-parlour")
+	if err != nil {
+		t.Fatal(err)
+	}
+	j, _, err := jobfile.ReadJob("job", data)
+	if err != nil {
+		t.Fatal(err)
+	}
+	p := plan.Rows(j)
+	at := p.Survey.Built.At
+	want := at["B"].Sub(at["A"]).Len() / 25.4
+	for what, writing := range map[string]int{"lines": 30, "measured": 10, "tongues": 5, "detail-start-line": 10} {
+		file := drawn(t, what+".dxf", what)
+		f := strings.Fields(said(t, "/usr/bin/python3", "-c", script, file))
+		long, err := strconv.ParseFloat(f[1], 64)
+		n, err2 := strconv.Atoi(f[2])
+		if err != nil || err2 != nil || f[0] != "1" || n < writing {
+			t.Errorf("%s: units %s, %d texts", what, f[0], n)
+		}
+		if what == "lines" && math.Abs(long-want) > 0.05 {
+			t.Errorf("the longest wall is drawn %.3f in long, it is %.3f", long, want)
+		}
+	}
+}
+
 // A bar of 100 mm on a sheet is 100 mm on the page, as poppler renders it: its dark
 // dots are counted, ten to a millimetre.
 func TestTrueSizeOutside(t *testing.T) {

@@ -47,6 +47,7 @@ type Text struct {
 	Height  float64
 	Turn    float64 // degrees counter-clockwise
 	Centred bool
+	Anchor  int // along its baseline, where it is not centred: 0 its start stands there, 1 its middle, 2 its end
 	Text    string
 }
 
@@ -180,9 +181,13 @@ func (b *file) text(t Text) {
 	if t.Turn != 0 {
 		b.num(50, t.Turn)
 	}
-	if t.Centred {
+	switch {
+	case t.Centred:
 		b.put(72, "1")
 		b.put(73, "2")
+		b.at(11, t.At)
+	case t.Anchor > 0:
+		b.put(72, strconv.Itoa(t.Anchor))
 		b.at(11, t.At)
 	}
 }
