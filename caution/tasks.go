@@ -32,7 +32,7 @@ var rules = []rule{
 	{"saw", "The board is supported along its whole length; no saw balanced on a knee or held in the air.", common, nil},
 	{"saw", "Extraction and a respirator: the dust of hardwood is more than dirt. Hearing protection.", srcDust, nil},
 	{"nail", "Single shots, not bumping. Never over the hand that holds the board, never towards a leg; the hose off before a jam is cleared. Safety glasses and hearing protection, also for who helps.", srcNailer, nil},
-	{"nail", "Keep out of the parts to be kept free, also with face nails and screws: see fasteners.txt. A hiss, a drip or a tripped fuse: stop, shut off, open up.", common,
+	{"nail", "Keep out of the parts to be kept free, also with face nails and screws: see the list of fasteners. A hiss, a drip or a tripped fuse: stop, shut off, open up.", common,
 		func(w Work) bool { return !w.Slab }},
 	{"nail", "Knees and back: pads, and a change of task every hour. Two people for full sheets, a refrigerator or a drum sander.", common, nil},
 	{"glue and finish", "Windows open, pilot lights and other flames out, sparks away; the label goes before all. Rags with oil heat up by themselves and burn: lay them flat outside, or in water in a metal can with a lid.", common,

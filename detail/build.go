@@ -97,7 +97,7 @@ func (w work) buildFigure(f fasten.Floor, u fasten.Use, nailed bool, scale float
 		if y := w.panel() - x.Depth.Millimetres(); x.Known && y > low-60 {
 			at := section.At(p.Face*0.2+26*float64(i), y)
 			c.Area("", "ffffff", section.Visible, circle(at, 11)...)
-			c.Note(at, x.Name+" ("+x.What+"): where it lies along the rows is in fasteners.txt; its thickness is not told in the job")
+			c.Note(at, x.Name+" ("+x.What+"): where it lies along the rows is in the list of fasteners; its thickness is not told in the job")
 		}
 	}
 	return c.Figure(w.column())

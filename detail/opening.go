@@ -112,7 +112,7 @@ func (w work) opening(o opening) Detail {
 	if o.known && o.kind != floor.Nosing {
 		notes = append(notes, w.heightsNote(o), o.m.How+" Gap: "+o.m.Gap+".")
 		if o.m.Flush && o.m.Strip != trim.None {
-			notes = append(notes, "The job has it met flush, and by these heights it is not: see heights.txt before this is built.")
+			notes = append(notes, "The job has it met flush, and by these heights it is not: settle that before this is built.")
 		}
 		if run, ramp := w.bevel(o); run > 0 && !ramp {
 			notes = append(notes, fmt.Sprintf("What stands over %s is bevelled 1 up in 2 along: the slope runs %s at least.", w.height(w.upright()), w.height(run)))

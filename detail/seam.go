@@ -100,7 +100,7 @@ func (w work) headers() []Detail {
 		in := strings.Join(names[k], ", ")
 		out = append(out, w.fitted(slug("header", names[k][0]), "Header in doorway: "+in, 0, func(s float64) section.Figure { return w.headerFigure(k.groove, k.tongue, s) },
 			"Holds in: "+in+". One board lies across, and each side has rows of its own.",
-			"Row ends with a tongue go into its groove; cut ends and sawn sides are grooved on the job for its tongue or for a spline: see the row list.",
+			"Row ends with a tongue go into its groove; cut ends and sawn sides are grooved on the job for its tongue or for a spline: see the row cards.",
 			"It moves across its width, and the rows that end at it do not: keep it dry-fitted until both sides are cut.", routerNote))
 	}
 	return out
@@ -203,7 +203,7 @@ func (w work) turns() []Detail {
 		return nil
 	}
 	notes := []string{"Holds in the doorways " + strings.Join(names, ", ") + ", under the closed leaf.",
-		"Ends that have the fitting end go in as they are; cut ends are grooved on the job, and a spline is glued in where groove meets groove: see the row list.", routerNote}
+		"Ends that have the fitting end go in as they are; cut ends are grooved on the job, and a spline is glued in where groove meets groove: see the row cards.", routerNote}
 	if len(names) == 1 {
 		notes[0] = "Holds in doorway " + names[0] + ", under the closed leaf."
 	}

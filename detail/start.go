@@ -234,7 +234,7 @@ func (w work) startNails(s start, u fasten.Use) string {
 	if s.nails.nailer {
 		how = append(how, "with the nailer where that has room")
 	}
-	return fmt.Sprintf("Row %s is nailed %s: every %s at most, %s from each end of a board. rows.txt says where along it which holds.", s.first, strings.Join(how, "; "), w.say.Of(u.Spacing), w.say.Of(u.End))
+	return fmt.Sprintf("Row %s is nailed %s: every %s at most, %s from each end of a board. Its row card says where along it which holds.", s.first, strings.Join(how, "; "), w.say.Of(u.Spacing), w.say.Of(u.End))
 }
 
 // key says what marks mean on the start from above.

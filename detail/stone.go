@@ -138,5 +138,5 @@ func (w work) frameDetail(s room.Stay) (Detail, bool) {
 	}
 	return w.fitted(slug("frame", s.Name), "Frame of "+s.Name, 0, draw, "Holds round "+s.Name+".", how,
 		"Dry-fit the whole frame before any of it is fastened. Cut the corners from boards a little long and close the joint by shavings.",
-		"Row ends and sawn sides that come to the frame are grooved on the job, and a spline is glued in where groove meets groove: see the row list.", routerNote), true
+		"Row ends and sawn sides that come to the frame are grooved on the job, and a spline is glued in where groove meets groove: see the row cards.", routerNote), true
 }

@@ -31,7 +31,7 @@ func (d *draw) drawPanel() {
 	s.rips()
 	s.notes()
 	if s.full {
-		d.put(sheet.Text{Text: "more stands in rows.txt", At: sheet.Pt{X: s.x, Y: s.foot + 4}, Size: small})
+		d.put(sheet.Text{Text: "more stands on the row cards", At: sheet.Pt{X: s.x, Y: s.foot + 4}, Size: small})
 	}
 	x := d.area.b.X + 1
 	d.lines = append(d.lines, sheet.Polyline{Points: []sheet.Pt{{X: x, Y: margin / 2}, {X: x, Y: d.page.h - margin/2}}, Pen: thin})

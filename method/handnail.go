@@ -53,7 +53,7 @@ func (f facts) byHand() string {
 		}
 	}
 	slices.Sort(rows)
-	where := "the rows are named in fasteners.txt"
+	where := "the rows are named on the page Fasteners"
 	if named := spans(slices.Compact(rows)); len(named) <= 4 {
 		where = "in rows " + list(named)
 	}

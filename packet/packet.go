@@ -83,6 +83,7 @@ var parts = []part{
 	{laidOut, fills{(*desk).lines}},
 	{laidOut, fills{(*desk).details}},
 	{laidOut, fills{(*desk).tongues}},
+	{laidOut, fills{(*desk).fasteners}},
 	{laidOut, fills{(*desk).cards, (*desk).batches}}, // a batch goes with each sheet of cards
 	{laidOut, fills{(*desk).drift}},
 	{laidOut, fills{(*desk).storyStick}},

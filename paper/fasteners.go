@@ -30,6 +30,7 @@ func Fasteners(w io.Writer, p plan.Plan) error {
 		b.WriteString("\n")
 	}
 	howText(&b, u, style)
+	keepOffText(&b, p, f.Free)
 	b.WriteString("\nWhat to look at\n")
 	none := true
 	for _, v := range f.Verdicts(style) {
@@ -116,4 +117,23 @@ func howText(b *strings.Builder, u fasten.Use, style tape.Style) {
 	wrap(b, fmt.Sprintf("Through the face, in first and last rows and wherever no tongue or no next row is: drill first, about %s from the edge at the wall, set, fill; %s. The tongue of a first row is nailed by hand besides. [%s]", style.Of(u.Edge), overJoists(u, style), fasten.SrcFace), "  - ", "    ")
 	wrap(b, fmt.Sprintf("Within %s of a board's end: drill first. The shortest end piece still takes two. [%s]", style.Of(fasten.PilotWithin), fasten.SrcEnds), "  - ", "    ")
 	wrap(b, "Nailer: one shot for each pull of the trigger, no hand before it, off the air before it is cleared; eyes and ears covered.", "  - ", "    ")
+}
+
+// keepOffText says where no fastener goes, row by row.
+func keepOffText(b *strings.Builder, p plan.Plan, free []fasten.Free) {
+	if len(free) == 0 {
+		return
+	}
+	say := words.In(p.Job.Unit)
+	b.WriteString("\nKeep fasteners off, in lengths from the left end of each row\n")
+	for _, x := range free {
+		var rows []string
+		for _, k := range KeepOff(p, x) {
+			rows = append(rows, fmt.Sprintf("row %s %s to %s", k.Row, say.Of(k.From), say.Of(k.To)))
+		}
+		if len(rows) == 0 {
+			rows = []string{"under no row"}
+		}
+		wrap(b, fmt.Sprintf("%s (%s) and %s round it: %s", x.Name, x.What, say.Of(x.Margin), strings.Join(rows, "; ")), "  - ", "    ")
+	}
 }

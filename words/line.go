@@ -5,7 +5,7 @@ import "fmt"
 // LineText is the working line in a sentence.
 func LineText(w WorkingLine, s Lengths) string {
 	if w.Wall == "" {
-		return fmt.Sprintf("No wall lies along the rows: snap the working line, the front edge of row %s without its tongue, between its two marks in lines.txt (there it is marked \"start\").", w.Row)
+		return fmt.Sprintf("No wall lies along the rows: snap the working line, the front edge of row %s without its tongue, between its two marks in the list of lines (there it is marked \"start\").", w.Row)
 	}
 	end := func(corner, side string) string {
 		if corner == "" {

@@ -9,7 +9,7 @@ import (
 )
 
 // On rows turned from every wall no distance from a wall at its two ends is told:
-// the marks of lines.txt are pointed to.
+// the marks of list of lines are pointed to.
 func TestLineOfTurnedRows(t *testing.T) {
 	p := sample.Rectangle()
 	for i, e := range p.Aligned.Edges {
@@ -21,7 +21,7 @@ func TestLineOfTurnedRows(t *testing.T) {
 	if !ok || l.Wall != "" || l.From >= l.To {
 		t.Fatalf("%v, %+v", ok, l)
 	}
-	if got := LineText(l, In(tape.UnitInch)); !strings.Contains(got, "two marks in lines.txt") || strings.Contains(got, "corner") {
+	if got := LineText(l, In(tape.UnitInch)); !strings.Contains(got, "two marks in the list of lines") || strings.Contains(got, "corner") {
 		t.Error(got)
 	}
 	q := sample.Rectangle()
