@@ -9,7 +9,7 @@ import (
 )
 
 // jambOf begins the name of an edge beside an opening.
-const jambOf = "jamb of doorway "
+const jambOf = "jamb of "
 
 const srcLaidDoorway = "common practice, no source: long boards in doorways, no joint between the jambs"
 
@@ -25,7 +25,7 @@ func holdLaidDoorway(r laidRule, s *laidSite) []finding.Finding {
 			if name == "" {
 				continue
 			}
-			f := r.strains(n.name + ", doorway " + name)
+			f := r.strains(n.name + ", " + name)
 			f.Measured, f.Limit, f.Source = "a joint "+s.at(n, x)+", between the jambs", "better none there", srcLaidDoorway
 			f.Do = "Let one long board pass through, if the row is not nailed yet."
 			out = append(out, f)

@@ -164,7 +164,7 @@ func TestOpeningsDrawn(t *testing.T) {
 				b.is(name+" floor beyond", there-zero, m.Beyond)
 			}
 			line, _, _, _ := b.box("where this floor ends")
-			e, _ := longest(newWork(p).edges(kindOf(d), func(e floor.AlignedEdge) bool { return e.Name == "doorway "+m.Name }))
+			e, _ := longest(newWork(p).edges(kindOf(d), func(e floor.AlignedEdge) bool { return e.Name == room.DoorwaySaid(m.Name) }))
 			b.is(name+" gap", line-end, e.Range.Least)
 			switch m.Strip {
 			case trim.None, trim.Ramp:

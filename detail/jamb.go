@@ -48,7 +48,7 @@ func (w work) jambs() []Detail {
 }
 
 func (w work) jambCase(d room.Doorway) (jambCase, bool) {
-	e, ok := longest(w.edges(floor.Jamb, func(e floor.AlignedEdge) bool { return e.Name == "jamb of doorway "+d.Name }))
+	e, ok := longest(w.edges(floor.Jamb, func(e floor.AlignedEdge) bool { return e.Name == "jamb of "+d.Said() }))
 	if !ok || !d.Undercut || e.Range.Greatest > 0 {
 		return jambCase{}, false
 	}

@@ -14,7 +14,7 @@ func (w work) oldFloors() []Detail {
 	drawn := map[room.Old][]string{}
 	var order []room.Old
 	for _, d := range w.p.Job.Sketch.Doorways {
-		if !d.Mates() || len(w.edges(floor.Flush, func(e floor.AlignedEdge) bool { return e.Name == "doorway "+d.Name && e.Old != "" })) == 0 {
+		if !d.Mates() || len(w.edges(floor.Flush, func(e floor.AlignedEdge) bool { return e.Name == d.Said() && e.Old != "" })) == 0 {
 			continue
 		}
 		key := room.Old{Offers: d.Old.Offers, RowWidth: 1, Along: d.Old.Along}

@@ -64,7 +64,7 @@ func (w work) doorOpening(d room.Doorway) (opening, bool) {
 	if kind == "" {
 		return opening{}, false
 	}
-	o, ok := w.openingAt(d.Name, kind, func(e floor.AlignedEdge) bool { return e.Name == "doorway "+d.Name && e.Old == "" })
+	o, ok := w.openingAt(d.Name, kind, func(e floor.AlignedEdge) bool { return e.Name == d.Said() && e.Old == "" })
 	o.ends = d.Ends
 	return o, ok
 }

@@ -93,13 +93,13 @@ func (w work) headers() []Detail {
 		if names[k] == nil {
 			order = append(order, k)
 		}
-		names[k] = append(names[k], strings.TrimPrefix(f.Name, "header in doorway "))
+		names[k] = append(names[k], strings.TrimPrefix(f.Name, "header in "))
 	}
 	var out []Detail
 	for _, k := range order {
 		in := strings.Join(names[k], ", ")
-		out = append(out, w.fitted(slug("header", names[k][0]), "Header in doorway: "+in, 0, func(s float64) section.Figure { return w.headerFigure(k.groove, k.tongue, s) },
-			"Holds in: "+in+". One board lies across, and each side has rows of its own.",
+		out = append(out, w.fitted(slug("header", strings.TrimPrefix(names[k][0], "doorway ")), "Header in "+in, 0, func(s float64) section.Figure { return w.headerFigure(k.groove, k.tongue, s) },
+			"Holds in "+in+". One board lies across, and each side has rows of its own.",
 			"Row ends with a tongue go into its groove; cut ends and sawn sides are grooved on the job for its tongue or for a spline: see the row cards.",
 			"It moves across its width, and the rows that end at it do not: keep it dry-fitted until both sides are cut.", routerNote))
 	}
@@ -192,7 +192,7 @@ func (w work) turns() []Detail {
 	edge := section.Square
 	for _, f := range w.p.AllFields() {
 		for _, e := range f.Part.Edges {
-			door, ok := strings.CutPrefix(e.Name, "rows beyond in doorway ")
+			door, ok := strings.CutPrefix(e.Name, "rows beyond in ")
 			if !ok || f.Kind != lay.Field || !e.Beside || contains(names, door) {
 				continue
 			}
@@ -202,11 +202,8 @@ func (w work) turns() []Detail {
 	if len(names) == 0 {
 		return nil
 	}
-	notes := []string{"Holds in the doorways " + strings.Join(names, ", ") + ", under the closed leaf.",
+	notes := []string{"Holds in " + strings.Join(names, ", ") + ", under the closed leaf.",
 		"Ends that have the fitting end go in as they are; cut ends are grooved on the job, and a spline is glued in where groove meets groove: see the row cards.", routerNote}
-	if len(names) == 1 {
-		notes[0] = "Holds in doorway " + names[0] + ", under the closed leaf."
-	}
 	return []Detail{w.fitted("turn", "Where rows turn in a doorway", 0, func(s float64) section.Figure { return w.turnFigure(edge, s) }, notes...)}
 }
 

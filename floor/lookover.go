@@ -73,12 +73,12 @@ func crosses(a, b, c, d plane.XY) bool {
 func doorwayFits(b room.Built, name string, w room.Wall, from string, at, width tape.Length, style tape.Style) []finding.Finding {
 	_, ccw, ok := b.FindWall(w)
 	if !ok {
-		return []finding.Finding{{Level: finding.Stop, Rule: "doorway", Where: "doorway " + name,
+		return []finding.Finding{{Level: finding.Stop, Rule: "doorway", Where: room.DoorwaySaid(name),
 			Measured: "no room has a wall " + w.String(), Do: "Name two neighbouring corners of a room."}}
 	}
 	length := b.At[ccw[1]].Sub(b.At[ccw[0]]).Len()
 	if end := (at + width).Millimetres(); at < 0 || width <= 0 || end > length+0.5 {
-		return []finding.Finding{{Level: finding.Stop, Rule: "doorway fits its wall", Where: "doorway " + name + " in wall " + w.String(),
+		return []finding.Finding{{Level: finding.Stop, Rule: "doorway fits its wall", Where: room.DoorwaySaid(name) + " in wall " + w.String(),
 			Measured: fmt.Sprintf("%s from corner %s and %s wide", style.Of(at), from, style.Of(width)),
 			Limit:    fmt.Sprintf("wall of %s", style.Of(tape.Length(length*float64(tape.Millimetre)))),
 			Do:       "Measure the doorway's distance, its width and the wall again."}}

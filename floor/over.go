@@ -27,7 +27,7 @@ func overEachOther(b room.Built) []finding.Finding {
 		}
 		for _, d := range b.Doorways {
 			if common(o, inFront(b, d)) > overlaps {
-				out = append(out, over(names[i]+" and doorway "+d.Name, "it stands in the way of the doorway"))
+				out = append(out, over(names[i]+" and "+d.Said(), "it stands in the way of the doorway"))
 			}
 		}
 	}

@@ -24,7 +24,7 @@ type Seam struct {
 }
 
 // Name is what the edge at a seam is called.
-func (s Seam) Name() string { return "rows beyond in doorway " + s.Doorway }
+func (s Seam) Name() string { return "rows beyond in " + room.DoorwaySaid(s.Doorway) }
 
 // Part is a share of the floor that is laid as one field: some rooms, the
 // doorways between them, and doorways to other rooms as far as a seam.
@@ -90,8 +90,8 @@ func HeaderOf(b room.Built, trim Trim, lim limits.Limits, d room.Doorway, h Head
 		a, z = z, a
 	}
 	p.add = append(p.add, outline{a.End, a.Start, z.Start, z.End})
-	p.line("jamb of doorway "+d.Name, jamb, cover, a.Start, z.Start)
-	p.line("jamb of doorway "+d.Name, jamb, cover, z.End, a.End)
+	p.line("jamb of "+d.Said(), jamb, cover, a.Start, z.Start)
+	p.line("jamb of "+d.Said(), jamb, cover, z.End, a.End)
 	p.line(a.Name(), Meeting, 0, a.End, a.Start)
 	p.line(z.Name(), Meeting, 0, z.Start, z.End)
 	return p.floor(b, cover, lim)
@@ -116,7 +116,7 @@ func (p *parts) upTo(b room.Built, d room.Doorway, cover tape.Length, s Seam, ne
 	if !ok || !ok2 {
 		return
 	}
-	name, jamb := "jamb of doorway "+d.Name, jambKind(d)
+	name, jamb := "jamb of "+d.Said(), jambKind(d)
 	into := func(p, q plane.XY, by float64) plane.XY { return p.Add(p.Sub(q).Unit().Times(by)) }
 	if near {
 		by := overlap + standsIn(b, d.Wall)

@@ -110,7 +110,7 @@ func (p *parts) doorway(b room.Built, d room.Doorway, cover tape.Length) {
 	if !through {
 		out := e.Sub(s).Unit().Left().Times(-d.Ends.Millimetres()) // the wall lies to the right
 		farS, farE = s.Add(out), e.Add(out)
-		p.line("doorway "+d.Name, beyondKind(d.Beyond), 0, farS, farE)
+		p.line(d.Said(), beyondKind(d.Beyond), 0, farS, farE)
 		if d.Mates() {
 			p.sources[len(p.sources)-1].old = d.Old.Offers
 		}
@@ -119,8 +119,8 @@ func (p *parts) doorway(b room.Built, d room.Doorway, cover tape.Length) {
 		p.sources[len(p.sources)-1].face = true
 		return
 	}
-	p.line("jamb of doorway "+d.Name, jamb, cover, s, farS)
-	p.line("jamb of doorway "+d.Name, jamb, cover, farE, e)
+	p.line("jamb of "+d.Said(), jamb, cover, s, farS)
+	p.line("jamb of "+d.Said(), jamb, cover, farE, e)
 	near := overlap + standsIn(b, d.Wall)
 	in := func(from, to plane.XY, far float64) plane.XY { return from.Add(from.Sub(to).Unit().Times(far)) }
 	o := outline{in(e, farE, near), in(s, farS, near), farS, farE}

@@ -120,6 +120,7 @@ func sameWall(a, b room.Wall) bool { return a == b || a == room.Wall{b[1], b[0]}
 func (n *names) stays() {
 	for _, s := range n.j.Sketch.Stays {
 		path := at("stays", s.Name)
+		n.soleName(path, s.Name)
 		placed := n.d.given(at(path, "wall"))
 		switch {
 		case n.d.given(at(path, "corners")) && placed:
@@ -130,6 +131,16 @@ func (n *names) stays() {
 			n.stayFromWall(path, s)
 		default:
 			n.d.failPath(path+keyOf, "nothing says where this stands", s.Name, "its corners, or wall, from, at, width and depth")
+		}
+	}
+}
+
+// soleName checks that no doorway is called by the name of a thing that stays: both stand
+// in lists and among edges by their names.
+func (n *names) soleName(path, name string) {
+	for _, d := range n.j.Sketch.Doorways {
+		if d.Said() == name {
+			n.d.failPath(path+keyOf, "a doorway has this name too", name, "a name of its own")
 		}
 	}
 }

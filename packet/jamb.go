@@ -22,7 +22,7 @@ func (d *desk) jambAt(r paper.Row, right bool) string {
 		return ""
 	}
 	p := d.in.Plan
-	i := slices.IndexFunc(p.Built.Doorways, func(x room.Doorway) bool { return strings.HasSuffix(door, x.Name) })
+	i := slices.IndexFunc(p.Built.Doorways, func(x room.Doorway) bool { return x.Said() == door })
 	k := slices.IndexFunc(p.Lay.Runs, func(x lay.Run) bool { return x.Order == r.Order })
 	if i < 0 || k < 0 {
 		return ""

@@ -98,16 +98,20 @@ func (p Plan) round(r floor.Ring) []goods.Stretch {
 // casing is how far from the jamb base stops where an edge of a doorway follows; 0
 // beside anything else.
 func (p Plan) casing(e floor.Edge) tape.Length {
-	name, ok := strings.CutPrefix(strings.TrimPrefix(e.Name, "jamb of "), "doorway ")
-	if !ok || e.Stay != "" || moulded(e) {
+	if e.Stay != "" || moulded(e) {
 		return 0
 	}
+	name := strings.TrimPrefix(e.Name, "jamb of ")
 	for _, d := range p.Job.Sketch.Doorways {
-		if d.Name == name && d.Cased {
+		if d.Said() != name {
+			continue
+		}
+		if d.Cased {
 			return d.Casing
 		}
+		return p.Job.Goods.Filled().Casing
 	}
-	return p.Job.Goods.Filled().Casing
+	return 0
 }
 
 // casings are the doorways that do not tell their casing.

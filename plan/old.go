@@ -28,7 +28,7 @@ func (p Plan) oldFindings(style tape.Style) []finding.Finding {
 }
 
 func (p Plan) old(d room.Doorway, style tape.Style) finding.Finding {
-	x := finding.Finding{Level: finding.Note, Rule: "joining an old floor", Where: "doorway " + d.Name}
+	x := finding.Finding{Level: finding.Note, Rule: "joining an old floor", Where: d.Said()}
 	from, to, ok := floor.Jambs(p.Built, d.Wall, d.From, d.At, d.Width)
 	if !ok {
 		return x
@@ -99,7 +99,7 @@ func (p Plan) narrowestWith(pin lay.Pin) tape.Length {
 // sideBySide is about rows that lie along the opening on both sides.
 func (p Plan) sideBySide(d room.Doorway, style tape.Style) string {
 	for _, r := range p.Layout.Rips {
-		if r.Edge == "doorway "+d.Name {
+		if r.Edge == d.Said() {
 			return fmt.Sprintf("rows lie along it on both sides; row %d beside it is %s wide (its rows are %s)", r.Row, style.Of(r.Narrowest), style.Of(d.Old.RowWidth))
 		}
 	}
@@ -115,7 +115,7 @@ func (p Plan) joined(d room.Doorway, its string, style tape.Style) string {
 	case p.Job.Boards.EndTongue == 0:
 		return "boards with plain ends butt against it, cut in place."
 	}
-	ends, long := p.endsAt("doorway " + d.Name)
+	ends, long := p.endsAt(d.Said())
 	switch d.Old.Offers {
 	case room.OffersTongue:
 		return fmt.Sprintf("%s of these rows take the tongue of its %s, a sawn one grooved on the job.", count(ends, "end"), its)

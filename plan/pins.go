@@ -101,7 +101,7 @@ func edgeName(s string, b room.Built, f floor.Floor) string {
 	}
 	for _, d := range b.Doorways {
 		if d.Name == s {
-			return "doorway " + s
+			return d.Said()
 		}
 	}
 	return s

@@ -31,7 +31,7 @@ func (p Plan) turnedFindings() []finding.Finding {
 	}
 	for _, d := range p.Built.Doorways {
 		if d.Rows == room.RowsTurn || d.Rows == room.RowsHeader {
-			say("doorway "+d.Name, "the rows are to change there")
+			say(d.Said(), "the rows are to change there")
 		}
 	}
 	for _, s := range p.Built.Stays {

@@ -259,8 +259,8 @@ func headings(b room.Built, w Wishes, joists room.Wall) []heading {
 	}
 	if dw, ok := widest(b); ok {
 		if d, ok := wallDir(b, dw.Wall); ok {
-			from := basis{wall: dw.Wall, across: true, why: fmt.Sprintf("rows through doorway %s", dw.Name)}
-			add(plane.Dir(plane.XY(d).Left()), from, "through doorway "+dw.Name, Plain)
+			from := basis{wall: dw.Wall, across: true, why: fmt.Sprintf("rows through %s", dw.Said())}
+			add(plane.Dir(plane.XY(d).Left()), from, "through "+dw.Said(), Plain)
 		}
 	}
 	return out

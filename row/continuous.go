@@ -32,7 +32,7 @@ func continuousBasis(b room.Built, w Wishes) (basis, bool) {
 		return basis{}, false
 	}
 	_, ok := wallDir(b, b.Doorways[k].Wall)
-	return basis{wall: b.Doorways[k].Wall, across: true, why: fmt.Sprintf("rows through doorway %s, so that they go on from %s", c.Doorway, c.From)}, ok
+	return basis{wall: b.Doorways[k].Wall, across: true, why: fmt.Sprintf("rows through %s, so that they go on from %s", room.DoorwaySaid(c.Doorway), c.From)}, ok
 }
 
 // weighed drops a soft wish that gives the direction, rows that go on or a wall
@@ -81,7 +81,7 @@ func goesOn(b room.Built, fs []Field, name string) (why string, ok bool) {
 	seam := floor.Seam{Doorway: d.Name}.Name()
 	for _, f := range fs {
 		if slices.ContainsFunc(f.Part.Edges, func(e floor.AlignedEdge) bool { return e.Name == seam }) {
-			return "rows turn, or a header lies, in doorway " + name, false
+			return "rows turn, or a header lies, in " + room.DoorwaySaid(name), false
 		}
 	}
 	for _, f := range fs {
@@ -91,10 +91,10 @@ func goesOn(b room.Built, fs []Field, name string) (why string, ok bool) {
 	}
 	for _, f := range fs {
 		if w, ok := wallDir(b, d.Wall); ok && f.Kind == lay.Field && math.Abs(plane.XY(w).Dot(plane.XY(f.Layout.Dir))) > math.Sqrt2/2 {
-			return "rows lie along the opening of doorway " + name, false
+			return "rows lie along the opening of " + room.DoorwaySaid(name), false
 		}
 	}
-	return "no row fits through doorway " + name + " whole", false
+	return "no row fits through " + room.DoorwaySaid(name) + " whole", false
 }
 
 // passes tells whether a run of a field lies in an opening from face to face.
@@ -125,7 +125,7 @@ func (p Place) continuousFinding(fs []Field, lost string) []finding.Finding {
 	f := finding.Finding{Level: finding.Note, Rule: "continuous rows", Where: "from " + c.From, Do: "The wish is kept."}
 	why, ok := goesOn(p.Built, fs, c.Doorway)
 	if ok {
-		f.Measured = "rows go on through doorway " + c.Doorway + " without a break"
+		f.Measured = "rows go on through " + room.DoorwaySaid(c.Doorway) + " without a break"
 		return []finding.Finding{f}
 	}
 	f.Level, f.Measured, f.Do = finding.Warn, why, "Wish for a direction square to the wall of that doorway, or let its rows go through."

@@ -12,7 +12,7 @@ import (
 
 // cannot says why the rows cannot change at a doorway.
 func (d depth) cannot(why string, style tape.Style) finding.Finding {
-	return finding.Finding{Level: finding.Warn, Rule: "rows at a doorway", Where: "doorway " + d.door.Name, Measured: why,
+	return finding.Finding{Level: finding.Warn, Rule: "rows at a doorway", Where: d.door.Said(), Measured: why,
 		Do: "Rows go on through it. Let the rows change at another doorway, or give this one another way."}
 }
 

@@ -3,6 +3,7 @@ package row
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	"strake/finding"
 	"strake/lay"
@@ -68,7 +69,7 @@ func direction(b room.Built, w Wishes) (plane.Dir, basis, []finding.Finding) {
 		s, c := math.Sincos(w.Angle * math.Pi / 180)
 		u := plane.XY(d)
 		d = plane.Dir(plane.XY{X: u.X*c - u.Y*s, Y: u.X*s + u.Y*c}.Unit())
-		from = basis{why: fmt.Sprintf("turned by %g degrees from that: %s", w.Angle, from.why)}
+		from = basis{why: from.turned(w.Angle)}
 	}
 	d = toward(d, b, w.Pins)
 	if w.StartWall == (room.Wall{}) {
@@ -92,6 +93,24 @@ func direction(b room.Built, w Wishes) (plane.Dir, basis, []finding.Finding) {
 	return d, from, fs
 }
 
+// turned says how rows lie that are turned by degrees, against the wall that they were
+// taken from: by the lesser angle between the two.
+func (b basis) turned(degrees float64) string {
+	off := math.Mod(math.Abs(degrees), 180)
+	off = min(off, 180-off)
+	if b.across {
+		off = 90 - off
+	}
+	if b.wall == (room.Wall{}) {
+		return fmt.Sprintf("rows at %g degrees to a line %s", off, strings.TrimPrefix(strings.TrimPrefix(b.why, "square to that: "), "rows "))
+	}
+	out := fmt.Sprintf("rows at %g degrees to wall %s", off, b.wall)
+	if why, ok := strings.CutPrefix(b.why, "rows along wall "+b.wall.String()); ok {
+		return out + why
+	}
+	return out
+}
+
 // along is the wall that the direction is taken from: the one wished for, the
 // one with the doorway that rows are to run through, else the longest.
 func along(b room.Built, w Wishes) (basis, []finding.Finding) {
@@ -107,7 +126,7 @@ func along(b room.Built, w Wishes) (basis, []finding.Finding) {
 	}
 	for _, dw := range b.Doorways {
 		if _, ok := wallDir(b, dw.Wall); ok && dw.Name == w.RunThrough && w.RunThrough != "" {
-			return basis{wall: dw.Wall, across: true, why: fmt.Sprintf("rows run through doorway %s, as wished", dw.Name)}, fs
+			return basis{wall: dw.Wall, across: true, why: fmt.Sprintf("rows run through %s, as wished", dw.Said())}, fs
 		}
 	}
 	best, length := room.Wall{}, -1.0

@@ -24,7 +24,7 @@ func (p Place) lostFindings(d plane.Dir, fs []Field) []finding.Finding {
 	out = append(out, p.lostDirection(d)...)
 	if w.RunThrough != "" && w.RunThrough != w.Continuous.Doorway {
 		if why, ok := goesOn(p.Built, fs, w.RunThrough); !ok {
-			out = append(out, lost("run through", "doorway "+w.RunThrough, why))
+			out = append(out, lost("run through", room.DoorwaySaid(w.RunThrough), why))
 		}
 	}
 	for _, pin := range w.Pins {

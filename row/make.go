@@ -86,7 +86,7 @@ func (p problem) wished(best tape.Length, s score, a floor.Aligned, b room.Built
 	f := finding.Finding{Rule: "row edge on a corner", Where: "corner " + w.EdgeOn, Limit: "at least " + style.Of(slices.Max(p.limits))}
 	at, ok := b.Mark(w.EdgeOn)
 	if _, corner := b.At[w.EdgeOn]; !corner {
-		f.Where = "row edge of the old floor in doorway " + w.EdgeOn
+		f.Where = "row edge of the old floor in " + room.DoorwaySaid(w.EdgeOn)
 	}
 	offsets := p.through(a.Dir.ToRow(at).Y)
 	if !ok && w.FullAt != "" {

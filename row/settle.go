@@ -106,8 +106,8 @@ func roomsName(names []string) string {
 func (s *split) headerField(h header) Field {
 	f := floor.HeaderOf(s.Built, s.Trim, s.Limits, h.door, h.Header)
 	w := Wishes{Line: &h.Near.Start}
-	l, a := layRows(f, s.Built, h.dir, basis{why: "header in doorway " + h.door.Name}, []tape.Length{s.Face}, s.Limits, w, s.Style)
-	return Field{Kind: lay.Header, Name: "header in doorway " + h.door.Name, Layout: l, Part: a}
+	l, a := layRows(f, s.Built, h.dir, basis{why: "header in " + h.door.Said()}, []tape.Length{s.Face}, s.Limits, w, s.Style)
+	return Field{Kind: lay.Header, Name: "header in " + h.door.Said(), Layout: l, Part: a}
 }
 
 // settle numbers the rows of a field on from those before, points its rips at

@@ -97,13 +97,13 @@ func (s *split) join(d room.Doorway, a, b int, wall room.Wall) finding.Finding {
 	s.order = append(s.order, b)
 	switch {
 	case change == AHeader:
-		s.dirs[b], s.why[b] = s.dirs[a], fmt.Sprintf("rows as before, beyond a header in doorway %s", d.Name)
+		s.dirs[b], s.why[b] = s.dirs[a], fmt.Sprintf("rows as before, beyond a header in %s", d.Said())
 		s.header(in, a, b)
 	case along:
-		s.why[b] = fmt.Sprintf("rows turn in doorway %s and run out of it", d.Name)
+		s.why[b] = fmt.Sprintf("rows turn in %s and run out of it", d.Said())
 		return s.runOut(in, a, b)
 	default:
-		s.dirs[b], s.why[b] = in.dir, fmt.Sprintf("rows turn in doorway %s, along wall %s", d.Name, wall)
+		s.dirs[b], s.why[b] = in.dir, fmt.Sprintf("rows turn in %s, along wall %s", d.Said(), wall)
 		s.turn(in, a, b)
 	}
 	return finding.Finding{}

@@ -80,7 +80,7 @@ func (n *net) through(d room.Doorway, m Model) []observation {
 			what = ", distance along the wall"
 		}
 		out = append(out, observation{
-			name: "doorway " + d.Name + what, reading: -1, sd: m.DoorMM,
+			name: d.Said() + what, reading: -1, sd: m.DoorMM,
 			needs:  n.needs(here[0], here[1], there[0], there[1]),
 			misfit: func(x []float64) float64 { return step(x, end, along) },
 		})

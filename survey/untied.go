@@ -32,7 +32,7 @@ func (r Result) untied(rs []Reading, style tape.Style) []finding.Finding {
 			continue
 		}
 		out = append(out, finding.Finding{Level: finding.Warn, Rule: "rooms tied by a reading",
-			Where: fmt.Sprintf("doorway %s, between %s and %s", d.Name, r.Built.Rooms[near.room].Name, r.Built.Rooms[far.room].Name),
+			Where: fmt.Sprintf("%s, between %s and %s", d.Said(), r.Built.Rooms[near.room].Name, r.Built.Rooms[far.room].Name),
 			Measured: fmt.Sprintf("no reading goes through it, so an error in its figures would not show; %s is in doubt by %s (2 standard deviations)",
 				ties[best].ask.Reading.Name(), style.Up(ticks(2*sd))),
 			Limit: "a reading through it",
