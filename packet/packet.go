@@ -29,9 +29,43 @@ func Sheets(in In, paper Paper) []sheet.Sheet {
 	d := newDesk(in, paper)
 	d.fill(in.Workers)
 	d.cover()
+	return d.sheets()
+}
+
+// Names are the parts that can be had alone.
+func Names() []string {
+	var out []string
+	for _, p := range parts {
+		if p.name != "" {
+			out = append(out, p.name)
+		}
+	}
+	return out
+}
+
+// OfBoards tells whether one of Names is there only where boards are laid out.
+func OfBoards(name string) bool {
+	for _, p := range parts {
+		if p.name == name {
+			return !p.when(In{})
+		}
+	}
+	return false
+}
+
+// Part are the pages of one of Names; none where the plan has no such part.
+func Part(in In, paper Paper, name string) []sheet.Sheet {
+	d := newDesk(in, paper)
+	d.only = name
+	d.fill(in.Workers)
+	return d.sheets()
+}
+
+// sheets are the pages with their feet.
+func (d *desk) sheets() []sheet.Sheet {
 	out := make([]sheet.Sheet, len(d.pages))
 	for i, l := range d.pages {
-		l.foots(i+1, len(d.pages), in.Plan.Lay.Example)
+		l.foots(i+1, len(d.pages), d.in.Plan.Lay.Example)
 		out[i] = l.Sheet
 	}
 	return out
@@ -43,6 +77,7 @@ type desk struct {
 	say   words.Lengths
 	saw   words.Lengths // on row cards and in batches: inches where the job is in feet and inches
 	paper Paper
+	only  string // the one part that is made, "" all
 	pages []*leaf
 	walks []card // row cards: the rows of one walk to the saw each
 
@@ -69,6 +104,7 @@ func newDesk(in In, size Paper) *desk {
 
 // part is a part of the packet. Several that need one another are filled in turn.
 type part struct {
+	name string // that it can be had by alone; "" it has no use without the others
 	when func(In) bool
 	fill fills
 }
@@ -76,26 +112,26 @@ type part struct {
 // parts are all of them in the order they are used; the cover is made last, since it
 // names the pages of the others.
 var parts = []part{
-	{always, fills{(*desk).measured}},
-	{func(in In) bool { return len(in.Choices.Candidates) > 1 }, fills{(*desk).choices}},
-	{heightsRead, fills{(*desk).under}},
-	{laidOut, fills{(*desk).floorPlan}},
-	{laidOut, fills{(*desk).lines}},
-	{laidOut, fills{(*desk).details}},
-	{laidOut, fills{(*desk).tongues}},
-	{laidOut, fills{(*desk).fasteners}},
-	{laidOut, fills{(*desk).cards, (*desk).batches}}, // a batch goes with each sheet of cards
-	{laidOut, fills{(*desk).drift}},
-	{laidOut, fills{(*desk).storyStick}},
-	{laidOut, fills{(*desk).methods}},
-	{always, fills{(*desk).verdicts}},
-	{logged, fills{(*desk).log}},
-	{func(in In) bool { return len(in.Purchases) > 0 || len(in.Goods.Lines) > 0 }, fills{(*desk).buying}},
-	{func(in In) bool { return len(in.Calendar.Steps) > 0 }, fills{(*desk).days}},
-	{always, fills{(*desk).receiving}},
-	{always, fills{(*desk).record}},
-	{always, fills{(*desk).cautions}},
-	{laidOut, fills{(*desk).handover}},
+	{"", always, fills{(*desk).measured}},
+	{"", func(in In) bool { return len(in.Choices.Candidates) > 1 }, fills{(*desk).choices}},
+	{"", heightsRead, fills{(*desk).under}},
+	{"row-plan", laidOut, fills{(*desk).floorPlan}},
+	{"", laidOut, fills{(*desk).lines}},
+	{"", laidOut, fills{(*desk).details}},
+	{"", laidOut, fills{(*desk).tongues}},
+	{"", laidOut, fills{(*desk).fasteners}},
+	{"row-cards", laidOut, fills{(*desk).cards, (*desk).batches}}, // a batch goes with each sheet of cards
+	{"drift", laidOut, fills{(*desk).drift}},
+	{"story-stick", laidOut, fills{(*desk).storyStick}},
+	{"methods", laidOut, fills{(*desk).methods}},
+	{"", always, fills{(*desk).verdicts}},
+	{"", logged, fills{(*desk).log}},
+	{"", func(in In) bool { return len(in.Purchases) > 0 || len(in.Goods.Lines) > 0 }, fills{(*desk).buying}},
+	{"", func(in In) bool { return len(in.Calendar.Steps) > 0 }, fills{(*desk).days}},
+	{"", always, fills{(*desk).receiving}},
+	{"forms", always, fills{(*desk).record}},
+	{"", always, fills{(*desk).cautions}},
+	{"", laidOut, fills{(*desk).handover}},
 }
 
 type fills = []func(*desk)
@@ -117,7 +153,7 @@ func (d *desk) fill(workers int) {
 		})
 	}
 	for i, part := range parts {
-		if part.when(d.in) {
+		if part.when(d.in) && (d.only == "" || d.only == part.name) {
 			next <- i
 		}
 	}

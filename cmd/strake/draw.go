@@ -12,6 +12,7 @@ import (
 	"strake/detail"
 	"strake/drawing"
 	"strake/finding"
+	"strake/packet"
 	"strake/paper"
 	"strake/plan"
 	"strake/rack"
@@ -86,6 +87,9 @@ const detailPrefix = "detail-"
 
 // sheetsOf finds what is to be drawn: one of the drawings, or one detail by its name.
 func (c drawCmd) sheetsOf(p plan.Plan) ([]sheet.Sheet, error) {
+	if slices.Contains(packet.Names(), c.What) {
+		return packet.Part(packet.In{Plan: p}, paperOf(p.Job, ""), c.What), nil
+	}
 	name, one := strings.CutPrefix(c.What, detailPrefix)
 	if !one {
 		return drawings[c.What].sheets(p), nil
@@ -104,12 +108,12 @@ func (c drawCmd) sheetsOf(p plan.Plan) ([]sheet.Sheet, error) {
 const allDrawings = "all"
 
 func drawingNames() string {
-	return strings.Join(slices.Sorted(maps.Keys(drawings)), ", ")
+	return strings.Join(slices.Sorted(slices.Values(slices.Concat(slices.Collect(maps.Keys(drawings)), packet.Names()))), ", ")
 }
 
 // Help says what can be drawn.
 func (drawCmd) Help() string {
-	return `Draws one sheet, in the form that the file's ending asks for. A .pdf and a .svg are as large as the sheet, so that scales hold where they are printed at their own size; all is every sheet of the job, and details are the drawings of edges, openings and turns, as pages of one .pdf; one detail alone goes by its name, such as detail-start-line. A .dxf is in real units, inches in inch jobs, else millimetres. That of the plan is not a sheet but the floor itself, on layers WALLS, OPENINGS, FLOOR, STAYS, BOARDS, SPLINES, LINES (to snap), DIMENSIONS, ROW_NAMES and NAMES; those of other drawings are their sheets at the size of what they show, on layers OUTLINES, EDGES, FINE, AREAS and WRITING, and what is not to one scale keeps its size on paper.
+	return `Draws one sheet, in the form that the file's ending asks for. A .pdf and a .svg are as large as the sheet, so that scales hold where they are printed at their own size; all is every sheet of the job, details are the drawings of edges, openings and turns, and drift, forms, methods, row-cards, row-plan and story-stick are those parts of packet.pdf, as pages of one .pdf; one detail alone goes by its name, such as detail-start-line. A .dxf is in real units, inches in inch jobs, else millimetres. That of the plan is not a sheet but the floor itself, on layers WALLS, OPENINGS, FLOOR, STAYS, BOARDS, SPLINES, LINES (to snap), DIMENSIONS, ROW_NAMES and NAMES; those of other drawings are their sheets at the size of what they show, on layers OUTLINES, EDGES, FINE, AREAS and WRITING, and what is not to one scale keeps its size on paper.
 
     strake draw floor.yaml plan -o plan.pdf
     strake draw floor.yaml lines -o lines.png --dpi 200
@@ -122,7 +126,7 @@ The same job gives the same file, byte for byte. A file that is there already an
 
 // Validate refuses what cannot be drawn.
 func (c drawCmd) Validate() error {
-	if _, ok := drawings[c.What]; !ok && !strings.HasPrefix(c.What, detailPrefix) {
+	if _, ok := drawings[c.What]; !ok && !slices.Contains(packet.Names(), c.What) && !strings.HasPrefix(c.What, detailPrefix) {
 		return fmt.Errorf("no drawing is called %q: one of %s, or one detail by its name (%sNAME)", c.What, drawingNames(), detailPrefix)
 	}
 	switch filepath.Ext(c.Out) {
@@ -132,7 +136,7 @@ func (c drawCmd) Validate() error {
 	default:
 		return fmt.Errorf("%s: the ending says how to draw: .svg, .pdf, .png or .dxf", c.Out)
 	}
-	if (c.What == allDrawings || c.What == "details") && filepath.Ext(c.Out) != ".pdf" {
+	if (c.What == allDrawings || c.What == "details" || slices.Contains(packet.Names(), c.What)) && filepath.Ext(c.Out) != ".pdf" {
 		return fmt.Errorf("%s: several sheets make a .pdf, not a %s", c.What, filepath.Ext(c.Out))
 	}
 	if c.DPI < 20 || c.DPI > 1200 {
@@ -146,7 +150,7 @@ func (c *drawCmd) Run(r rim) error {
 	if err != nil {
 		return err
 	}
-	boards := drawings[c.What].boards || strings.HasPrefix(c.What, detailPrefix)
+	boards := drawings[c.What].boards || strings.HasPrefix(c.What, detailPrefix) || packet.OfBoards(c.What)
 	p := plan.Rows(j)
 	if boards && finding.Worst(p.Findings) != finding.Stop {
 		told := r.progress()
