@@ -185,7 +185,11 @@ func (w work) startLine() []Detail {
 	notes = append(notes, s.sets...)
 	if s.wall && s.rows[0].ripped {
 		r := s.rows[0]
-		notes = append(notes, fmt.Sprintf("MEASURE FIRST: row %s is ripped to  ____________  (%s by this plan), once the line is snapped and both distances are checked.", r.name, w.say.Rips(r.left, r.right)))
+		what, where := "ripped", ""
+		if q, ok := runNamed(w.p.Field(0), r.name); ok && q.Widest == q.High-q.Low {
+			what, where = "cut back", " where the wall lies behind it, and keeps its width in openings"
+		}
+		notes = append(notes, fmt.Sprintf("MEASURE FIRST: row %s is %s to  ____________  (%s by this plan)%s, once the line is snapped and both distances are checked.", r.name, what, w.say.Rips(r.left, r.right), where))
 	}
 	if nailed {
 		notes = append(notes, w.startNails(s, u))

@@ -12,11 +12,20 @@ import (
 // Risk draws the chance of running short against cartons, a step curve for each
 // way to lay, with what is advised and the rule of ten per cent.
 func Risk(p plan.Plan, ps []plan.Purchase) sheet.Sheet {
-	s := sheet.Sheet{Title: p.Job.Name + ": cartons against the chance of running short", W: logW, H: logH}
+	return RiskIn(p, ps, logW, logH)
+}
+
+// RiskIn is that drawing, so many mm wide and high.
+func RiskIn(p plan.Plan, ps []plan.Purchase, wide, high float64) sheet.Sheet {
+	s := sheet.Sheet{Title: p.Job.Name + ": cartons against the chance of running short", W: wide, H: high}
 	put := func(text string, y, size float64, bold bool) {
-		s.Put(sheet.Text{Text: text, At: sheet.Pt{X: margin + 10, Y: y}, Size: size, Bold: bold, Ink: sheet.Black})
+		t := sheet.Text{Text: text, At: sheet.Pt{X: margin + 10, Y: y}, Size: size, Bold: bold, Ink: sheet.Black}
+		if most := wide - 2*margin - 10; t.Width() > most {
+			t.Size *= most / t.Width()
+		}
+		s.Put(t)
 	}
-	put(p.Job.Name+": cartons against the chance of running short", margin+8, title, true)
+	put("Cartons against the chance of running short", margin+8, title, true)
 	var drawn []plan.Purchase
 	for _, x := range ps {
 		if len(x.Layers) > 0 && x.Carton > 0 {
@@ -27,11 +36,15 @@ func Risk(p plan.Plan, ps []plan.Purchase) sheet.Sheet {
 		put("The area of a carton, or the lengths of the boards, are not known.", margin+16, middling, false)
 		return s
 	}
-	put("Full line: careful. Dashed: strict. Dotted: by a plan. A step down is one carton more. Square: advised, without spares; cross: ten per cent over the floor.", margin+14, small, false)
-	w := (logW - 2*margin - 20) / float64(len(drawn))
+	y := margin + 14.0
+	for _, l := range sheet.Wrap("Full line: careful. Dashed: strict. Dotted: by a plan. A step down is one carton more. Square: advised, without spares; cross: ten per cent over the floor.", small, wide-2*margin-10) {
+		put(l, y, small, false)
+		y += small * 1.4
+	}
+	w := (wide - 2*margin - 20) / float64(len(drawn))
 	for i, x := range drawn {
 		left := margin + 20 + float64(i)*w
-		riskOf(&s, x, box{sheet.Pt{X: left, Y: margin + 24}, sheet.Pt{X: left + w - 14, Y: logH - margin - 14}})
+		riskOf(&s, x, box{sheet.Pt{X: left, Y: y + 6.5}, sheet.Pt{X: left + w - 14, Y: high - margin - 14}})
 	}
 	return s
 }

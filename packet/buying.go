@@ -7,7 +7,6 @@ import (
 	"strake/drawing"
 	"strake/goods"
 	"strake/paper"
-	"strake/sheet"
 )
 
 // buying is how many cartons at what risk, and everything else to have on site.
@@ -54,10 +53,9 @@ func (f *flow) chart() {
 	if len(f.d.in.Purchases) == 0 {
 		return
 	}
-	s := drawing.Risk(f.d.in.Plan, f.d.in.Purchases)
-	k := f.body.w / s.W
-	f.need(s.H * k)
-	f.figure(f.body.w, s.H*k, sheet.Moved(s.Items, sheet.Pt{}, k))
+	high := f.body.w * 0.62
+	f.need(high)
+	f.figure(f.body.w, high, drawing.RiskIn(f.d.in.Plan, f.d.in.Purchases, f.body.w, high).Items)
 }
 
 // goods is everything but the boards, to tick off.

@@ -81,7 +81,7 @@ func (f *flow) findings() {
 		}
 	}
 	if n > most {
-		f.para("More warnings stand in findings.txt.")
+		f.para("More warnings stand in the list of findings beside this packet.")
 	}
 }
 

@@ -25,6 +25,7 @@ func (d *desk) days() {
 	f.gap(1)
 	t := table{cols: []column{{name: "", w: 0.7}, {name: "", w: 1, right: true}, {name: "step", w: 10}, {name: "hours", w: 1.8, right: true}, {name: "when", w: 4.5}, {name: "took", w: 2}}}
 	n := 0
+	var from cited
 	for i, s := range c.Steps {
 		if s.Out != "" {
 			continue
@@ -34,10 +35,16 @@ func (d *desk) days() {
 		if s.Note != "" {
 			what += ". " + s.Note
 		}
+		for _, p := range s.Parts {
+			if m := from.marks(p.Used.Source); !strings.Contains(what, m) {
+				what += m
+			}
+		}
 		t.rows = append(t.rows, []string{toTick, fmt.Sprint(n), what, fmt.Sprintf("%.2f", s.Hours()), c.WhenOf(i), toWrite})
 	}
 	f.table(t)
-	f.small("Hours are reckoned by rates; strake schedule prints each with where it comes from.")
+	f.small("Hours are reckoned by rates.")
+	defer func() { f.sources(from) }()
 	if len(c.Days) == 0 {
 		return
 	}

@@ -2,6 +2,7 @@ package packet
 
 import (
 	"fmt"
+	"strings"
 
 	"strake/receive"
 )
@@ -16,7 +17,7 @@ func (d *desk) receiving() {
 		"Count the cartons against the delivery note; look for wet, crushed or open ones before the driver leaves, and write them on the note.",
 		"All of one lot, one grade, one shade, one width: read the labels, write the lots below.",
 		"Do not carry them into a house that is wet, cold or still being plastered; not on bare concrete, not in a garage.",
-		"Spread the stacks along the walls: what they weigh stands under strake ready.",
+		"Spread the stacks along the walls: what they weigh stands under May it be laid?",
 		fmt.Sprintf("Open no more than %s or %s of it before you have made up your mind; count the boards and the culls of each carton.", d.guide(receive.OpenedPart), d.guide(receive.OpenedArea)),
 		"Measure ten boards pushed tight from each of five cartons, and boards' moisture at the meter's setting for the wood: see the forms.",
 		"Keep the labels of every lot, and one carton for repairs.",
@@ -39,7 +40,7 @@ func (d *desk) receiving() {
 		t.rows = append(t.rows, []string{toWrite, toWrite, toWrite, toWrite})
 	}
 	f.table(t)
-	f.small("Limits on this page are trade guidance, or those that the job gives with their rank; strake ready says where each comes from.")
+	f.small("Limits on this page: " + d.guided() + ".")
 }
 
 // guide is the limit of a delivery that stands, with its unit: the trade's, or that of
@@ -49,11 +50,21 @@ func (d *desk) guide(key string) string {
 	return fmt.Sprintf("%.4g %s", is.Is, unit)
 }
 
+// guided are where the limits of a delivery come from, with their rank.
+func (d *desk) guided() string {
+	var out []string
+	for _, x := range []struct{ key, what string }{{receive.OpenedPart, "how much may be opened"}, {receive.OpenedArea, "how many square feet"}, {receive.TensApart, "ten boards apart"}} {
+		is, _ := receive.Guides.Rule(d.in.Plan.Job.Received.Limits, x.key)
+		out = append(out, fmt.Sprintf("%s: %s, %s", x.what, is.By, is.Source))
+	}
+	return strings.Join(out, "; ")
+}
+
 // record are the forms for what is read on site.
 func (d *desk) record() {
 	subfloor, boards := d.in.Plan.ReadingsWanted()
 	f := d.open("Readings on site: moisture", false)
-	f.para(fmt.Sprintf("This floor asks for %d readings of the subfloor, spread over all rooms, and %d of the boards, from several cartons. Set the meter to the material. Type them into the job in the evening, under moisture: strake ready says what they mean.", subfloor, boards))
+	f.para(fmt.Sprintf("This floor asks for %d readings of the subfloor, spread over all rooms, and %d of the boards, from several cartons. Set the meter to the material. Who keeps the plan types them in in the evening, and is told what they mean.", subfloor, boards))
 	f.heading("The air, morning and evening")
 	f.form(7, 8, "date", "time", "temperature", "humidity", "where", "by")
 	f.heading("Subfloor")

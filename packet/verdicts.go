@@ -13,6 +13,7 @@ func (d *desk) verdicts() {
 	f.small(paper.Ranks)
 	f.gap(1)
 	t := table{cols: []column{{name: ""}, {name: "what", bold: true}, {name: "where"}, {name: "measured"}, {name: "limit"}, {name: "what to do"}}, size: working}
+	var from cited
 	for _, say := range paper.Says {
 		named := false
 		for _, v := range vs {
@@ -22,9 +23,9 @@ func (d *desk) verdicts() {
 			if !named {
 				t.rows, named = append(t.rows, []string{capital(string(say))}), true
 			}
-			t.rows = append(t.rows, []string{toTick, v.Rule, v.Where, v.Measured, v.Limit, v.Do})
+			t.rows = append(t.rows, []string{toTick, v.Rule, v.Where, v.Measured, v.Limit + from.marks(v.Source), v.Do})
 		}
 	}
 	f.table(t)
-	f.small("Where each limit comes from: strake ready.")
+	f.sources(from)
 }

@@ -117,7 +117,7 @@ func (w work) buildVerdicts() []ready.Verdict {
 	}
 	switch {
 	case len(better) > 0:
-		v.Say, v.Do = ready.Look, "Better by heights: "+strings.Join(better, "; ")+". heights.txt compares them all. A panel also wants longer fasteners and its own cost and work."
+		v.Say, v.Do = ready.Look, "Better by heights: "+strings.Join(better, "; ")+". The list of heights compares them all. A panel also wants longer fasteners and its own cost and work."
 	case !now.Passing:
 		v.Say, v.Do = ready.Look, "None of what is stocked keeps all stairs and appliances: see each of them."
 	}
