@@ -14,20 +14,26 @@ func Floor(p plan.Plan) sheet.Sheet { return floorOn(p, usual) }
 
 // floorOn draws the floor plan on paper chosen by choose.
 func floorOn(p plan.Plan, choose sizing) sheet.Sheet {
-	s, all := floorPlan(p, choose, false)
+	return floorWith(p, choose, false).sheet()
+}
+
+// floorWith is the floor plan being done, on paper chosen by choose, for tiles or not.
+func floorWith(p plan.Plan, choose sizing, tiles bool) *draw {
+	d, all := floorPlan(p, choose, false, tiles)
 	if !all {
-		s, _ = floorPlan(p, choose, true)
+		d, _ = floorPlan(p, choose, true, tiles)
 	}
-	return s
+	return d
 }
 
 // floorPlan is the floor plan, and whether each corner found room for its letter:
 // where the numbers of rows leave none, corners are named first.
-func floorPlan(p plan.Plan, choose sizing, cornersFirst bool) (s sheet.Sheet, named bool) {
-	d := newDraw(p, choose)
+func floorPlan(p plan.Plan, choose sizing, cornersFirst, tiles bool) (d *draw, named bool) {
+	d = newDraw(p, choose)
+	d.tiles = tiles
 	if d.empty() {
 		d.nothing()
-		return d.sheet(), true
+		return d, true
 	}
 	d.drawStays()
 	d.drawBoards()
@@ -44,27 +50,35 @@ func floorPlan(p plan.Plan, choose sizing, cornersFirst bool) (s sheet.Sheet, na
 		named = d.nameCorners()
 	}
 	d.nameStays()
+	if tiles { // boards come before what may stand elsewhere
+		d.nameEveryBoard()
+	}
 	d.nameEdges()
 	d.dimension()
 	d.nameFree()
-	d.nameBoards()
+	if !tiles {
+		d.nameBoards()
+	}
 	d.frame()
-	return d.sheet(), named
+	return d, named
 }
 
 // draw is a drawing being made, in layers from the lowest to the highest.
 type draw struct {
 	view
-	p      plan.Plan
-	say    words.Lengths
-	areas  []sheet.Item // boards, stays
-	lines  []sheet.Item // edges, dimensions
-	text   []sheet.Item // writing and the white under it
-	labels labels
-	bare   [][]sheet.Pt // the floor to its edges
-	keys   []key        // the floor's edges as listed at the side
-	runs   map[int]lay.Run
-	doubt  func(words.RoomWall) string // under a wall's length, instead of how boards meet it; nil: the latter
+	p        plan.Plan
+	say      words.Lengths
+	areas    []sheet.Item // boards, stays
+	lines    []sheet.Item // edges, dimensions
+	text     []sheet.Item // writing and the white under it
+	labels   labels
+	bare     [][]sheet.Pt // the floor to its edges
+	keys     []key        // the floor's edges as listed at the side
+	runs     map[int]lay.Run
+	bannered bool                        // the banner over the drawing stands
+	tiles    bool                        // it is cut into tiles, which have a head each: what stands in one place of a sheet is left out
+	noRoom   []Apart                     // what belongs in the drawing and has no room there
+	doubt    func(words.RoomWall) string // under a wall's length, instead of how boards meet it; nil: the latter
 }
 
 func newDraw(p plan.Plan, choose sizing) *draw {

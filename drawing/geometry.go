@@ -20,19 +20,7 @@ func between(a, b sheet.Pt, k float64) sheet.Pt { return a.Add(b.Sub(a).Times(k)
 
 // inside tells whether p lies in the rings (an odd number of times).
 func inside(rings [][]sheet.Pt, p sheet.Pt) bool {
-	in := false
-	for _, r := range rings {
-		for i, a := range r {
-			b := r[(i+1)%len(r)]
-			if (a.Y <= p.Y) == (b.Y <= p.Y) {
-				continue
-			}
-			if p.X < a.X+float64((b.X-a.X)*(p.Y-a.Y)/(b.Y-a.Y)) {
-				in = !in
-			}
-		}
-	}
-	return in
+	return sheet.Holds(rings, p)
 }
 
 // net is a net of places over a four-cornered outline: how much of it lies in

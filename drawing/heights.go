@@ -12,10 +12,11 @@ import (
 
 // Heights draws what makes the subfloor flat over the room, to chalk from: at
 // each mark of the grid how much is built up or taken off.
-func Heights(p plan.Plan) sheet.Sheet { return heightsOn(p, usual) }
+func Heights(p plan.Plan) sheet.Sheet { return heightsOn(p, usual, false) }
 
-func heightsOn(p plan.Plan, choose sizing) sheet.Sheet {
+func heightsOn(p plan.Plan, choose sizing, tiles bool) sheet.Sheet {
 	d := newDraw(p, choose)
+	d.tiles = tiles
 	if d.empty() {
 		d.nothing()
 		return d.sheet()
@@ -90,8 +91,10 @@ func changed(l tape.Length, u tape.Unit) string {
 
 // heightsColumn says how the sheet is used.
 func (d *draw) heightsColumn(flat bool) {
-	d.drawScaleBar()
-	d.drawTop()
+	if !d.tiles {
+		d.drawScaleBar()
+		d.drawTop()
+	}
 	if d.page.panel == 0 {
 		return
 	}

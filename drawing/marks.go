@@ -4,6 +4,7 @@ import (
 	"strconv"
 
 	"strake/lay"
+	"strake/plan"
 	"strake/sheet"
 	"strake/tape"
 	"strake/words"
@@ -11,21 +12,34 @@ import (
 
 // drawTop writes which wall is at the top of the sheet.
 func (d *draw) drawTop() {
-	s := "Seen from above."
-	if top := words.Top(d.p); top != "" {
-		s += " " + top
-	}
 	y := d.area.a.Y + 5
-	if d.p.Lay.Example {
+	if d.bannered {
 		y += 9.5
 	}
-	d.put(sheet.Text{Text: s, At: sheet.Pt{X: d.area.a.X + 10, Y: y}, Size: middling})
+	d.put(sheet.Text{Text: Seen(d.p), At: sheet.Pt{X: d.area.a.X + 10, Y: y}, Size: middling})
+}
+
+// Seen is how a drawing of the floor is looked at, and what is at the top of it.
+func Seen(p plan.Plan) string {
+	s := "Seen from above."
+	if top := words.Top(p); top != "" {
+		s += " " + top
+	}
+	return s
 }
 
 // drawScaleBar draws a bar in feet or metres at the foot.
 func (d *draw) drawScaleBar() {
+	step, n, _ := d.barStep()
+	a := sheet.Pt{X: d.area.a.X + 10, Y: d.area.b.Y - 3}
+	d.scaleBarAt(a)
+	d.put(sheet.Text{Text: d.scaleText(), Size: small, At: sheet.Pt{X: a.X + d.on(step)*float64(n) + 12, Y: a.Y}})
+}
+
+// scaleBarAt draws the bar itself, its lower left corner at a.
+func (d *draw) scaleBarAt(a sheet.Pt) {
 	step, n, name := d.barStep()
-	a, wide := sheet.Pt{X: d.area.a.X + 10, Y: d.area.b.Y - 3}, d.on(step)
+	wide := d.on(step)
 	for i := range n {
 		fill := sheet.Black
 		if i%2 == 1 {
@@ -38,8 +52,6 @@ func (d *draw) drawScaleBar() {
 	for i := 0; i <= n; i++ {
 		d.put(sheet.Text{Text: name(i), At: sheet.Pt{X: a.X + float64(wide*float64(i)), Y: a.Y - 2.4}, Size: small, Anchor: sheet.Middle})
 	}
-	d.put(sheet.Text{Text: d.scaleText(), Size: small,
-		At: sheet.Pt{X: a.X + float64(wide*float64(n)) + 12, Y: a.Y}})
 }
 
 // barStep is what one part of the scale bar stands for, how many there are,

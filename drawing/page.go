@@ -46,14 +46,35 @@ func scalesOf(u tape.Unit) []scale {
 // FloorOn is the floor plan on a page; boards are numbered as far as there is room.
 func FloorOn(p plan.Plan, g Page) sheet.Sheet { return floorOn(p, g.on) }
 
-// LooseFloor is the floor plan without paper or column, at the scale that it usually has.
-func LooseFloor(p plan.Plan) sheet.Sheet { return floorOn(p, loose) }
+// LooseFloor is the floor plan without paper or column, at the scale that it usually has, to
+// be cut into tiles, and what of it has no room in the drawing. Each tile needs a bar
+// (LooseBar) and what is said once over a drawing (Seen).
+func LooseFloor(p plan.Plan) (sheet.Sheet, []Apart) {
+	d := floorWith(p, loose, true)
+	return d.sheet(), d.noRoom
+}
 
 // LinesOn are the lines to snap on a page, without a column.
 func LinesOn(p plan.Plan, g Page) sheet.Sheet { return linesOn(p, g.bare(dimensioned)) }
 
 // LooseHeights is what makes the subfloor flat, without paper or column.
-func LooseHeights(p plan.Plan) sheet.Sheet { return heightsOn(p, loose) }
+func LooseHeights(p plan.Plan) sheet.Sheet { return heightsOn(p, loose, true) }
+
+// LooseBar is a bar in feet or metres at the scale of the loose drawings, from its upper
+// left corner, and how long and high it is with its figures, mm.
+func LooseBar(p plan.Plan) (items []sheet.Item, w, h float64) {
+	d := newDraw(p, loose)
+	step, n, _ := d.barStep()
+	a := sheet.Pt{X: barFigure, Y: barFigure + 2.4}
+	w = a.X + d.on(step)*float64(n) + 2*barFigure
+	d.labels.bounds = box{sheet.Pt{}, sheet.Pt{X: w, Y: a.Y}}
+	d.scaleBarAt(a)
+	return append(d.lines, d.text...), w, a.Y
+}
+
+// barFigure is how high the figures over a bar are, and how far the first stands out from
+// its end at the most, mm.
+const barFigure = small
 
 // Scale is the scale that drawings of the floor usually have, as written on them.
 func Scale(p plan.Plan) string {

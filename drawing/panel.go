@@ -13,11 +13,13 @@ type side struct {
 }
 
 func (d *draw) drawPanel() {
-	if d.p.Lay.Example {
-		d.banner()
+	if !d.tiles {
+		if d.p.Lay.Example {
+			d.banner()
+		}
+		d.drawScaleBar()
+		d.drawTop()
 	}
-	d.drawScaleBar()
-	d.drawTop()
 	d.drawTongues()
 	if d.page.panel == 0 {
 		return
@@ -75,4 +77,5 @@ func (d *draw) banner() {
 	d.put(sheet.Text{Text: "EXAMPLE LAYOUT, BOARDS NOT YET KNOWN", Size: title, Bold: true, Anchor: sheet.Middle,
 		At: sheet.Pt{X: (b.a.X + b.b.X) / 2, Y: b.a.Y + 6.4}})
 	d.labels.reserve(b.corners())
+	d.bannered = true
 }

@@ -129,6 +129,10 @@ func (d *draw) dimensionWall(w words.RoomWall) {
 			return
 		}
 	}
+	if d.tiles {
+		d.apart(between(a, b, 0.5), "", "wall "+long)
+		return
+	}
 	d.dimensionInside(a, b, long)
 }
 

@@ -8,7 +8,7 @@ import (
 // under is what makes the subfloor flat, to chalk from, where heights were read.
 func (d *desk) under() {
 	d.tiled("What makes the subfloor flat", "A figure under a white triangle is built up, under a black one taken off; bold is over the limit; a question mark was not read. Mark the subfloor with it before sheets or boards cover it.",
-		drawing.LooseHeights(d.in.Plan))
+		drawing.LooseHeights(d.in.Plan), nil)
 }
 
 // log is how the boards come to rest, where a log of them is kept.

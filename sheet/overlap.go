@@ -36,3 +36,17 @@ func along(a []Pt, from, line Pt) (lo, hi float64) {
 	}
 	return
 }
+
+// Holds tells whether a place lies in an area, as a Polygon's rings make it.
+func Holds(rings [][]Pt, p Pt) bool {
+	in := false
+	for _, r := range rings {
+		for i, a := range r {
+			b := r[(i+1)%len(r)]
+			if (a.Y <= p.Y) != (b.Y <= p.Y) && p.X < a.X+float64((b.X-a.X)*(p.Y-a.Y)/(b.Y-a.Y)) {
+				in = !in
+			}
+		}
+	}
+	return in
+}

@@ -2,6 +2,7 @@ package words
 
 import (
 	"slices"
+	"strings"
 
 	"strake/floor"
 	"strake/lay"
@@ -46,26 +47,45 @@ func wallName(rooms []room.Room, a, b string) string {
 	return room.Wall{a, b}.String()
 }
 
-// TopWall is the wall at the top of a sheet on which the rows lie level and Y
-// runs up: the longest, along the sheet, of those that face up and lie within 20
-// degrees of level. "" for none.
-func TopWall(p plan.Plan) string {
-	best, name := tape.Length(0), ""
-	for _, w := range Walls(p) {
-		// The room lies on the left: a wall run leftwards has it below.
-		along, up := w.From.X-w.To.X, (w.To.Y - w.From.Y).Abs()
-		if along > best && float64(along)*0.364 >= float64(up) {
-			best, name = along, w.Name
+// topWalls are the walls that are topmost on a sheet on which the rows lie
+// level and Y runs up: the highest of those that face
+// up and lie within 20 degrees of level, and what is about as high as it.
+func topWalls(p plan.Plan) []string {
+	mid := func(w RoomWall) tape.Length { return (w.From.Y + w.To.Y) / 2 }
+	var up []RoomWall
+	highest, low, high := tape.Length(0), tape.Length(0), tape.Length(0)
+	for i, w := range Walls(p) {
+		if i == 0 {
+			low, high = w.From.Y, w.From.Y
+		}
+		low, high = min(low, w.From.Y), max(high, w.From.Y)
+		if along := w.From.X - w.To.X; along > 0 && float64(along)*0.364 >= float64((w.To.Y-w.From.Y).Abs()) {
+			if len(up) == 0 || mid(w) > highest {
+				highest = mid(w)
+			}
+			up = append(up, w)
 		}
 	}
-	return name
+	var names []string
+	for _, w := range up {
+		if highest-mid(w) <= (high-low)/40 { // not told apart at a glance
+			names = append(names, w.Name)
+		}
+	}
+	if len(names) > 0 && high-highest > (high-low)/10 {
+		return nil // a corner stands out over them
+	}
+	return names
 }
 
-// Top says what is at the top of such a sheet: its wall, or where none lies
-// level the corner; "" for no room.
+// Top says what is at the top of a sheet on which the rows lie level and Y runs up: its walls, or where none lies level there
+// the corner; "" for no room.
 func Top(p plan.Plan) string {
-	if w := TopWall(p); w != "" {
-		return "Wall " + w + " is at the top of the sheet."
+	switch w := topWalls(p); {
+	case len(w) == 1:
+		return "Wall " + w[0] + " is at the top of the sheet."
+	case len(w) > 1:
+		return "Walls " + strings.Join(w[:len(w)-1], ", ") + " and " + w[len(w)-1] + " are at the top of the sheet."
 	}
 	name, high := "", tape.Length(0)
 	for _, r := range p.Floor.Rooms {

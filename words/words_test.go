@@ -95,23 +95,33 @@ func TestWallNames(t *testing.T) {
 	}
 }
 
-func TestTopWall(t *testing.T) {
+// What is said to be at the top of the sheet is what is topmost there: one wall, all that
+// are level with one another, or where none lies level a corner.
+func TestTop(t *testing.T) {
 	p := sample.Hearth()
-	if got := TopWall(p); got != "E-F" {
-		t.Errorf("the longer of the two walls that face up is E-F, not %s", got)
+	says := func(want string) {
+		t.Helper()
+		if got := Top(p); got != want {
+			t.Errorf("%q, want %q", got, want)
+		}
 	}
+	says("Wall E-F is at the top of the sheet.")
 	p.Aligned.Dir = plane.Dir{X: 0, Y: 1}
-	if got := TopWall(p); got != "F-A" {
-		t.Errorf("with the rows from A to F that wall is on top, not %s", got)
-	}
+	says("Wall F-A is at the top of the sheet.")
 	p.Aligned.Dir = plane.Dir{X: math.Sqrt2 / 2, Y: math.Sqrt2 / 2}
-	if w, got := TopWall(p), Top(p); w != "" || got != "Corner F is at the top of the sheet." {
-		t.Errorf("turned by 45 degrees no wall is at the top: %q, %q", w, got)
-	}
+	says("Corner F is at the top of the sheet.")
+	p = sample.Rectangle()
+	says("Wall C-D is at the top of the sheet.")
+	q := p.Floor.Rooms[0] // a second room beside it, as high and shorter
+	low, high := q.Corners[0], q.Corners[2]
+	p.Floor.Rooms = append(p.Floor.Rooms, floor.RoomOutline{Name: "beside", Names: []string{"E", "F", "G", "H"},
+		Corners: []plane.XY{{X: high.X + 100, Y: low.Y}, {X: high.X + 600, Y: low.Y}, {X: high.X + 600, Y: high.Y}, {X: high.X + 100, Y: high.Y}}})
+	says("Walls C-D and G-H are at the top of the sheet.")
+	p.Floor.Rooms[1].Corners[2].Y += 1000 // and higher
+	p.Floor.Rooms[1].Corners[3].Y += 1000
+	says("Wall G-H is at the top of the sheet.")
 	p.Floor.Rooms = nil
-	if got := TopWall(p); got != "" {
-		t.Errorf("no room, no wall: %s", got)
-	}
+	says("")
 }
 
 // Row 1 of the sample lies in a doorway: the line is that of row 2, whose front
