@@ -69,6 +69,7 @@ func firstFit(order []int, high []float64, page, gap float64) (out [][]int) {
 type setDetail struct {
 	detail.Detail
 	title, notes []string
+	size         float64 // of the notes
 	high         float64
 }
 
@@ -78,13 +79,25 @@ const noteLeading = 1.3
 // detailGap is what is left free between details, mm.
 const detailGap = 5.0
 
+// leastNote is how small notes are set at the least where a detail would be higher than a
+// page, mm.
+const leastNote = 2.2
+
+// setDetail sets a detail; where it would be higher than a page, with smaller notes.
 func (f *flow) setDetail(x detail.Detail) setDetail {
-	s := setDetail{Detail: x, title: sheet.WrapPrinted(x.Title, subtitle, f.body.w-40, true)}
-	for _, n := range x.Notes {
-		s.notes = append(s.notes, sheet.WrapPrinted(n, detail.NoteSize, f.body.w-3, false)...)
+	s := setDetail{Detail: x, title: sheet.WrapPrinted(x.Title, subtitle, f.body.w-40, true), size: detail.NoteSize}
+	for f.setNotes(&s); s.high > f.body.h && s.size > leastNote; f.setNotes(&s) {
+		s.size -= 0.1
 	}
-	s.high = float64(len(s.title))*subtitle*leading + 1 + x.H + 1 + float64(len(s.notes))*detail.NoteSize*noteLeading
 	return s
+}
+
+func (f *flow) setNotes(s *setDetail) {
+	s.notes = nil
+	for _, n := range s.Notes {
+		s.notes = append(s.notes, sheet.WrapPrinted(n, s.size, f.body.w-3, false)...)
+	}
+	s.high = float64(len(s.title))*subtitle*leading + 1 + s.H + 1 + float64(len(s.notes))*s.size*noteLeading
 }
 
 // on draws it on a page from y down, and returns where the next may begin.
@@ -99,8 +112,8 @@ func (s setDetail) on(l *leaf, y float64) float64 {
 	l.Put(sheet.Moved(s.Items, sheet.Pt{X: b.x + max(0, b.w-s.W)/2, Y: y}, 1)...)
 	y += s.H + 1
 	for _, t := range s.notes {
-		l.write(t, b.x+1.5, y+detail.NoteSize, detail.NoteSize, false)
-		y += detail.NoteSize * noteLeading
+		l.write(t, b.x+1.5, y+s.size, s.size, false)
+		y += s.size * noteLeading
 	}
 	return y + detailGap
 }

@@ -96,3 +96,17 @@ func TestDetailsStayTogether(t *testing.T) {
 func (d *desk) openless() *flow {
 	return &flow{d: d, size: body, leaf: newLeaf(d.paper, false, "", "", 1)}
 }
+
+// A detail with more notes than a page holds is set with smaller ones, and stays on it.
+func TestHighDetailKeepsToItsPage(t *testing.T) {
+	d := newDesk(made(t, "sail-loft", shipped(t)["sail-loft"]), Letter)
+	f := d.open("Details", false)
+	x := detail.Detail{Title: "High", Scale: "1:1", W: 100, H: f.body.h - 50}
+	for range 12 {
+		x.Notes = append(x.Notes, "Set the straightest board here, sight along it, and measure again before the next nail.")
+	}
+	s := f.setDetail(x)
+	if s.high > f.body.h || s.size >= detail.NoteSize || s.size < leastNote-0.01 {
+		t.Errorf("%.1f mm high on %.1f, notes of %.1f mm", s.high, f.body.h, s.size)
+	}
+}
