@@ -9,6 +9,7 @@ import (
 	"strake/job"
 	"strake/paper"
 	"strake/plan"
+	"strake/rack"
 	"strake/schedule"
 	"strake/schedule/takeoff"
 )
@@ -39,7 +40,7 @@ func buy(r rim, j job.Job, fs []finding.Finding) (bought, error) {
 	e.Tell = func(given, of int) { told.at("laying the floor over and over", given, of) }
 	b := bought{rows: p, full: p, boards: p.Purchases(r.ctx, e)}
 	if r.ctx.Err() == nil { // fasteners are counted board by board
-		b.full = plan.MakeTold(r.ctx, j, 0, told.racking())
+		b.full = plan.MakeTold(r.ctx, j, rack.Polishing, told.racking())
 	}
 	b.rest()
 	return b, nil
