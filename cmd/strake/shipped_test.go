@@ -77,6 +77,9 @@ var shippedPlans = sync.OnceValues(func() ([]shippedPlan, error) {
 // shipped plans every job of examples once, without the packet.
 func shipped(t *testing.T) []shippedPlan {
 	t.Helper()
+	if testing.Short() {
+		t.Skip("SKIPPED with -short: thirteen jobs are planned")
+	}
 	out, err := shippedPlans()
 	if err != nil || len(out) < 13 {
 		t.Fatalf("%d jobs planned: %v", len(out), err)
