@@ -298,8 +298,8 @@ func TestStoryStickOutside(t *testing.T) {
 			long = n
 		}
 	}
-	if math.Abs(float64(long)/10-100) > 0.5 { // its strokes at the ends are 0.35 mm thick
-		t.Errorf("the bar is %.1f mm", float64(long)/10)
+	if bar := float64(long)/10 - stroke; math.Abs(bar-100) > 0.2 {
+		t.Errorf("the bar is %.2f mm", bar)
 	}
 	// The rows of the loft are taken from its layout; the strip is read down its left side.
 	data, err := examples.Read("sail-loft")
@@ -324,6 +324,30 @@ func TestStoryStickOutside(t *testing.T) {
 	}
 	if rows == 0 {
 		t.Errorf("no two marks lie %.1f mm apart: %v", pitch, at)
+	}
+}
+
+// stroke is how thick the strokes at the ends of a bar are, mm: half of each lies beyond it.
+const stroke = 0.35
+
+// The bar scale of a tile of the row plan is as long as its figures say at the scale that
+// the tile names: 5 ft at 1:24 are 63.5 mm on the page, as poppler renders it.
+func TestTileScaleOutside(t *testing.T) {
+	file := packetOf(t, "ferry-parlour")
+	page := pageOf(t, file, "Tile A1")
+	text := said(t, "pdftotext", "-f", strconv.Itoa(page), "-l", strconv.Itoa(page), file, "-")
+	if !strings.Contains(text, "(1:24)") || !strings.Contains(text, "5 ft") {
+		t.Fatalf("the tile is not at 1:24 with a bar of 5 ft: %s", text)
+	}
+	m := rendered(t, file, page)
+	long := 0
+	for y := 150; y < 350; y++ { // the head of the page; the line under it is longer than 110 mm
+		if n := run100(m, y); n > long {
+			long = n
+		}
+	}
+	if bar, want := float64(long)/10, 5*304.8/24; bar < want-0.2 || bar > want+stroke+0.2 {
+		t.Errorf("the bar of 5 ft is %.2f mm, want %.2f", bar, want)
 	}
 }
 
