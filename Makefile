@@ -12,10 +12,13 @@ test: ## all tests
 	go test ./...
 
 # Of what draws and writes only the packet is made in several goroutines, and the tests
-# are long: but for that one they are left to the plain tests.
+# are long: but for that one they are left to the plain tests. So are the scripts of the
+# commands, but for those that plan and write beside one another, are stopped or tell how
+# far they are.
 race: ## tests under the race detector, with fewer random floors
-	CGO_ENABLED=1 go test -race -short -timeout 20m $$(go list ./... | grep -vE '/(drawing|detail|method|section|packet|paper)$$')
+	CGO_ENABLED=1 go test -race -short -timeout 20m $$(go list ./... | grep -vE '/(drawing|detail|method|section|packet|paper|cmd/strake)$$')
 	CGO_ENABLED=1 go test -race -short -run Workers ./packet
+	CGO_ENABLED=1 go test -race -short -run 'Bar|Plain|Quiet|Scripts/(plan_ferry|kept|run_out)$$' ./cmd/strake
 
 fuzz: ## every parser, FUZZTIME each
 	@set -e; for p in $$(go list ./...); do \
