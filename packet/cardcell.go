@@ -45,11 +45,8 @@ func (c *carder) cells(r paper.Row, lines int) []cell {
 		if x.first.length {
 			x.big = "(" + x.big + ")"
 		}
-		x.w = bigWide(x.big) + tickWide
-		if n := len(x.first.boxes()); n > 0 {
-			x.w = bigWide(x.big)/narrower + tickWide + boxWide*float64(n) // the name of a box keeps off it
-		}
-		x.long = sheet.Text{Text: x.todo, Size: cardNote}.Width()
+		x.w = bigWide(x.big) + tickWide + boxWide*float64(len(x.first.boxes()))
+		x.long = sheet.Text{Text: x.todo, Size: cardNote}.Printed()
 		x.w = min(c.w, max(cellLeast, x.w, x.long/(float64(lines)-0.2)+4))
 		out = append(out, x)
 	}
@@ -98,7 +95,7 @@ func (c *carder) lined(cells []cell) [][]cell {
 	for _, line := range out {
 		c.widen(line)
 		for i, x := range line {
-			line[i].notes = sheet.Wrap(x.todo, cardNote, x.w-3)
+			line[i].notes = sheet.WrapPrinted(x.todo, cardNote, x.w-3, false)
 		}
 	}
 	return out

@@ -41,7 +41,7 @@ func (c *carder) headLines(r paper.Row) []string {
 	if c.oneRip(r) {
 		w -= boxWide + 2
 	}
-	return sheet.Wrap(capital(strings.Join(parts, "; "))+".", cardNote, w)
+	return sheet.WrapPrinted(capital(strings.Join(parts, "; "))+".", cardNote, w, false)
 }
 
 // ontoSpline tells whether a row is the first of those that are laid backwards: it takes
@@ -73,7 +73,7 @@ func (c *carder) endTexts(r paper.Row, y float64) [2]sheet.Text {
 // midst is the part between the two that is free, from and to.
 func (c *carder) midst(r paper.Row) (from, to float64) {
 	e := c.endTexts(r, 0)
-	return e[0].At.X + e[0].Width() + 3, e[1].At.X - e[1].Width() - 3
+	return e[0].At.X + e[0].Printed() + 3, e[1].At.X - e[1].Printed() - 3
 }
 
 // headTall is how high the head of a row is: one line where what has to be said goes
@@ -92,7 +92,7 @@ func (c *carder) headTall(r paper.Row) float64 {
 func (c *carder) short(r paper.Row) bool {
 	l := c.headLines(r)
 	from, to := c.midst(r)
-	return len(l) == 1 && !c.oneRip(r) && sheet.Text{Text: l[0], Size: cardNote}.Width() < to-from
+	return len(l) == 1 && !c.oneRip(r) && sheet.Text{Text: l[0], Size: cardNote}.Printed() < to-from
 }
 
 // ends draws the arrows to what the row's ends meet, and the lines under them.

@@ -136,7 +136,7 @@ func (c *carder) name(r paper.Row, top float64) {
 	f.Put(big(r.Name, sheet.Pt{X: x + 1.5, Y: top + 9.6}, nameWide-2.5))
 	f.tickBox(x+1.5, top+14.2)
 	f.Put(fitted(ordinal(r.Order)+" to lay", sheet.Pt{X: x + 6, Y: top + 14}, cardNote, nameWide-7, sheet.Start))
-	f.Put(bold(fitted(c.d.bareSaw(r.Length)+" long", sheet.Pt{X: x + 1.5, Y: top + 18.8}, cardNote, (nameWide-2.5)/1.15, sheet.Start)))
+	f.Put(boldFitted(c.d.bareSaw(r.Length)+" long", sheet.Pt{X: x + 1.5, Y: top + 18.8}, cardNote, nameWide-2.5))
 }
 
 // piece draws a piece: a box to tick, its figure, what to do to it.

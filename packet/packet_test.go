@@ -263,7 +263,7 @@ func TestCardsHoldEveryPiece(t *testing.T) {
 		for _, l := range d.pages {
 			for _, x := range texts(l.Sheet) {
 				if x.Size > 6 && !x.Bold { // titles are bold
-					if x.Size < Numeral && x.Width()*narrower < 200 {
+					if x.Size < Numeral && x.Printed() < 200 {
 						t.Errorf("%s: %q on a card is set in %.1f mm, not %.1f", name, x.Text, x.Size, Numeral)
 					}
 					have[strings.Trim(x.Text, "()")]++

@@ -79,9 +79,9 @@ func newLeaf(p Paper, across bool, beside, title string, no int) *leaf {
 	if no > 1 {
 		t = fmt.Sprintf("%s, sheet %d", title, no)
 	}
-	name := bold(fitted(t, sheet.Pt{X: margin, Y: margin + heading}, heading, (w-2*margin)/1.15, sheet.Start)) // bold letters are wider
+	name := boldFitted(t, sheet.Pt{X: margin, Y: margin + heading}, heading, w-2*margin)
 	l.Put(name)
-	if room := w - 2*margin - name.Width() - 6; room >= leastName && !strings.Contains(title, beside) {
+	if room := w - 2*margin - name.Printed() - 6; room >= leastName && !strings.Contains(title, beside) {
 		l.Put(fitted(beside, sheet.Pt{X: w - margin, Y: margin + heading}, body, room, sheet.End))
 	}
 	return l.ruled(w)
@@ -127,9 +127,17 @@ func (l *leaf) frame(b box, fill sheet.Ink, pen sheet.Pen) {
 
 // fitted is a text made smaller where it is longer than w mm.
 func fitted(text string, at sheet.Pt, size, w float64, anchor sheet.Anchor) sheet.Text {
-	t := sheet.Text{Text: text, At: at, Size: size, Anchor: anchor, Ink: sheet.Black}
-	if have := t.Width(); have > w && w > 0 {
-		t.Size = size * w / have
+	return within(sheet.Text{Text: text, At: at, Size: size, Anchor: anchor, Ink: sheet.Black}, w)
+}
+
+// boldFitted is such a text in bold letters, from its start.
+func boldFitted(text string, at sheet.Pt, size, w float64) sheet.Text {
+	return within(sheet.Text{Text: text, At: at, Size: size, Bold: true, Ink: sheet.Black}, w)
+}
+
+func within(t sheet.Text, w float64) sheet.Text {
+	if have := t.Printed(); have > w && w > 0 {
+		t.Size *= w / have
 	}
 	return t
 }

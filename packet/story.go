@@ -98,7 +98,7 @@ func (s *stick) strip(ticks []setout.Tick, from, to tape.Length, more bool) {
 	x := f.body.x + float64(s.col)*(stripWide+stripGap)
 	top := f.y + 4
 	h := (to - from).Millimetres()
-	f.Put(bold(fitted(fmt.Sprintf("%d. top edge at %s", s.no, s.at(from)), sheet.Pt{X: x + 1, Y: f.y + 2.6}, note*1.1, (stripWide-1)/1.15, sheet.Start)))
+	f.Put(boldFitted(fmt.Sprintf("%d. top edge at %s", s.no, s.at(from)), sheet.Pt{X: x + 1, Y: f.y + 2.6}, note*1.1, stripWide-1))
 	f.frame(box{x, top, stripWide, h}, sheet.None, thin)
 	f.line(x, top, x+stripWide, top, rule)
 	for _, k := range ticks {
